@@ -1,0 +1,64 @@
+package noctuary.entry;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import noctuary.fact.Quantity;
+
+/**
+ * One note: front matter and body.
+ *
+ * @param slug unique in the journal, from the folder's or file's name
+ * @param file as named in problems
+ * @param folder where globs and pictures beside the entry start
+ * @param rig id of a rig that exists; absent when none is named anywhere or the name is unknown
+ * @param site as rig
+ * @param date typed night, for entries without frames
+ * @param frames files that the globs matched, sorted by path
+ * @param html the body as HTML that cannot run anything
+ */
+public record Entry(
+        String slug,
+        String file,
+        Path folder,
+        Typed<String> title,
+        Optional<Typed<String>> target,
+        Optional<Typed<String>> rig,
+        Optional<Typed<String>> site,
+        Optional<Typed<LocalDate>> date,
+        List<Path> frames,
+        Optional<Path> stack,
+        List<Typed<TypedExposure>> exposure,
+        Optional<Typed<Quantity>> guidingRms,
+        List<Lost> lost,
+        List<Typed<String>> changes,
+        List<Version> versions,
+        List<Lesson> lessons,
+        List<String> closes,
+        String html) {
+    public Entry {
+        frames = List.copyOf(frames);
+        exposure = List.copyOf(exposure);
+        lost = List.copyOf(lost);
+        changes = List.copyOf(changes);
+        versions = List.copyOf(versions);
+        lessons = List.copyOf(lessons);
+        closes = List.copyOf(closes);
+    }
+
+    /** Exposure typed when the frames are gone; filter empty when not told. */
+    public record TypedExposure(int count, BigDecimal seconds, String filter) {}
+
+    public record Lost(double minutes, String cause, String note) {}
+
+    /** @param from {@code stack} or the name of another version */
+    public record Version(String name, Optional<Path> image, String from, List<Step> steps) {}
+
+    /** One processing choice with its setting as typed, which may be empty. */
+    public record Step(String choice, String setting) {}
+
+    /** @param id slug#about, unique within the entry */
+    public record Lesson(String id, String about, String todo) {}
+}

@@ -1,0 +1,25 @@
+package noctuary.entry;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * {@code entries/journal.yaml}.
+ *
+ * @param archive name to folder outside the entries
+ */
+public record Settings(
+        String title,
+        Optional<String> keeper,
+        Optional<String> site,
+        Optional<String> rig,
+        Map<String, Path> archive,
+        Publish publish) {
+    public Settings {
+        archive = Map.copyOf(archive);
+    }
+
+    /** What may leave the keeper's machine; all private unless said. */
+    public record Publish(boolean coordinates, boolean fileNames) {}
+}

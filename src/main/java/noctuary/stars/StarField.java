@@ -1,0 +1,46 @@
+package noctuary.stars;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import noctuary.image.Mosaic;
+import noctuary.image.Plane;
+
+/**
+ * Everything the stars of one plane tell. Summaries are over the measured stars; absent, with {@code whyNot} saying
+ * why, when there are none to trust.
+ *
+ * @param stars all found, brightest first
+ * @param ellipticity freed of the bias that noise always adds
+ * @param zones nine, row by row
+ * @param whyNot a sentence when the shape summaries are absent
+ */
+public record StarField(
+        Background background,
+        List<Star> stars,
+        int saturated,
+        Optional<Summary> fwhmPx,
+        Optional<Summary> ellipticity,
+        Optional<Summary> halfFluxRadiusPx,
+        OptionalDouble moffatBeta,
+        List<Zone> zones,
+        Optional<String> whyNot) {
+    public StarField {
+        stars = List.copyOf(stars);
+        zones = List.copyOf(zones);
+    }
+
+    /** How the plane was made, as far as measuring must know. */
+    public record Conditions(Optional<Mosaic> mosaic, OptionalDouble saturationAdu) {
+        public static final Conditions PLAIN = new Conditions(Optional.empty(), OptionalDouble.empty());
+    }
+
+    /** Measures a plane; a colour mosaic is measured on its green pixels and scaled back to sensor pixels. */
+    public static StarField measure(Plane plane, Conditions conditions) {
+        throw new UnsupportedOperationException("not built yet: " + plane.width() + conditions);
+    }
+
+    public long measured() {
+        return stars.stream().filter(Star::measured).count();
+    }
+}
