@@ -1,0 +1,32 @@
+package noctuary.site;
+
+import java.util.List;
+import java.util.Map;
+import noctuary.entry.Journal;
+import noctuary.measure.EntrySheet;
+import noctuary.measure.RigSheet;
+import noctuary.measure.TargetSheet;
+
+/**
+ * All that the pages show.
+ *
+ * @param entries newest night first
+ * @param pictures by slug, then by {@code stack} or the version's name
+ */
+public record SiteContent(
+        Journal journal,
+        List<EntrySheet> entries,
+        Map<String, RigSheet> rigs,
+        List<TargetSheet> targets,
+        Map<String, Map<String, Picture>> pictures) {
+
+    /**
+     * A picture already written below the output folder, in several widths, widest last.
+     *
+     * @param sourceWidth pixels of the source, so that overlays can be scaled
+     */
+    public record Picture(int sourceWidth, int sourceHeight, List<Size> sizes) {}
+
+    /** @param path from the output folder, with forward slashes */
+    public record Size(String path, int width, int height) {}
+}
