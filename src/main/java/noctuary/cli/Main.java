@@ -1,17 +1,57 @@
 package noctuary.cli;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /** The command {@code noctuary}. */
-@Command(name = "noctuary", mixinStandardHelpOptions = true, description = "A learning notebook for deep-sky imagers.")
+@Command(
+        name = "noctuary",
+        mixinStandardHelpOptions = true,
+        version = "noctuary 0.1.0",
+        description = "A learning notebook for people who photograph deep-sky objects from home.",
+        synopsisSubcommandLabel = "COMMAND",
+        subcommands = {
+            BeginCommand.class,
+            NoteCommand.class,
+            RenderCommand.class,
+            MeasureCommand.class,
+            CheckCommand.class
+        },
+        footerHeading = "%nA first journal:%n",
+        footer = {
+            "  noctuary begin nights           lay out an empty journal in the folder nights",
+            "  noctuary note --journal nights lights/*.fits",
+            "                                  write an entry from the headers of these frames",
+            "  noctuary render --journal nights",
+            "                                  measure what is new, write nights/output/index.html",
+            "",
+            "Exit status: 0 done; 1 done, but some inputs had problems, each listed; 2 the call itself was wrong."
+        })
 public final class Main implements Runnable {
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
     public static void main(String[] args) {
-        System.exit(new CommandLine(new Main()).execute(args));
+        System.exit(execute(new PrintWriter(System.out, true, StandardCharsets.UTF_8), errors(), args));
+    }
+
+    /** Runs one call and gives its exit status. */
+    static int execute(PrintWriter out, PrintWriter err, String... args) {
+        return new CommandLine(new Main())
+                .setOut(out)
+                .setErr(err)
+                .setExecutionExceptionHandler((e, line, parsed) -> Failure.report(e, line.getErr()))
+                .execute(args);
     }
 
     @Override
     public void run() {
-        CommandLine.usage(this, System.out);
+        throw new CommandLine.ParameterException(spec.commandLine(), "Name a command; 'noctuary --help' lists them.");
+    }
+
+    private static PrintWriter errors() {
+        return new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     }
 }

@@ -1,7 +1,9 @@
 package noctuary.measure;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +16,7 @@ import noctuary.fact.Quantity;
  * All that is known about one entry.
  *
  * @param nights all nights with frames, ascending
- * @param exposureByFilter seconds by filter as the keeper or the header wrote it, in order of exposure
+ * @param exposureByFilter by filter as the keeper or the header wrote it, most exposure first
  * @param figures every {@link Figure}, known or missing with a reason
  * @param stack measured, when there is one
  * @param shown the file whose stars and picture stand for the entry: the stack, else the sharpest frame
@@ -32,7 +34,8 @@ public record EntrySheet(
         List<Problem> problems) {
     public EntrySheet {
         nights = List.copyOf(nights);
-        figures = new EnumMap<>(figures);
+        exposureByFilter = Collections.unmodifiableMap(new LinkedHashMap<>(exposureByFilter));
+        figures = Collections.unmodifiableMap(new EnumMap<>(figures));
         frames = List.copyOf(frames);
         problems = List.copyOf(problems);
     }

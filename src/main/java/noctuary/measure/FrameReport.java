@@ -1,7 +1,9 @@
 package noctuary.measure;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -33,7 +35,13 @@ public record FrameReport(
     public enum Kind {
         SINGLE,
         STACK,
-        PICTURE
+        PICTURE;
+
+        /** The word used in JSON. */
+        @JsonValue
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     /** @param from {@code wcs}, {@code header optics} or {@code rig} */

@@ -1,0 +1,40 @@
+package noctuary.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import noctuary.journal.RefusedException;
+
+/** What a keeper reads when a command could not do its work: a sentence, never a stack trace. */
+final class Failure {
+    static final int WRONG_CALL = 2;
+
+    private Failure() {}
+
+    static int report(Exception e, PrintWriter err) {
+        err.println("noctuary: " + sentence(e));
+        return WRONG_CALL;
+    }
+
+    private static String sentence(Exception e) {
+        if (e instanceof RefusedException) {
+            return e.getMessage();
+        }
+        if (e instanceof NoSuchFileException missing) {
+            return missing.getFile() + " does not exist";
+        }
+        if (e instanceof AccessDeniedException denied) {
+            return denied.getFile() + " may not be read or written by this user";
+        }
+        if (e instanceof FileSystemException system && system.getReason() != null) {
+            return system.getFile() + ": " + system.getReason();
+        }
+        if (e instanceof IOException) {
+            return e.getMessage();
+        }
+        return "something that should not happen did: " + e.getClass().getSimpleName() + " (" + e.getMessage()
+                + "); the journal's notes and frames are as they were";
+    }
+}

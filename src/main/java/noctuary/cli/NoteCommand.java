@@ -1,0 +1,52 @@
+package noctuary.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import noctuary.journal.Noting;
+import noctuary.journal.RefusedException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "note",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Writes a new entry for each target and night among the frames: what the headers tell is filled in,",
+            "what they cannot tell is asked. Calibration frames make no entry. Never overwrites a note."
+        })
+final class NoteCommand implements Callable<Integer> {
+    @Mixin
+    private JournalOption journal;
+
+    @Parameters(arity = "1..*", paramLabel = "FRAMES", description = "FITS files of one or more sessions")
+    private List<Path> frames;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        Path root = journal.root();
+        for (Path frame : frames) {
+            if (!Files.isRegularFile(frame)) {
+                throw new RefusedException(
+                        frame + (Files.isDirectory(frame) ? " is a folder; name the frames in it" : " does not exist"));
+            }
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        Noting.Outcome outcome = Noting.note(root, frames);
+        outcome.written().forEach(note -> out.println("wrote " + note));
+        outcome.existing().forEach(note -> out.println("left as it is: " + note));
+        if (outcome.skipped() > 0) {
+            out.println(ProblemList.count(outcome.skipped(), "calibration frame", "calibration frames") + " left out");
+        }
+        ProblemList.print(spec.commandLine().getErr(), outcome.problems());
+        return outcome.problems().isEmpty() ? 0 : 1;
+    }
+}

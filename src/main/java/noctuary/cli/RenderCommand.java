@@ -1,0 +1,53 @@
+package noctuary.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import noctuary.fact.Problem;
+import noctuary.journal.Rendering;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "render",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Reads the notes, measures frames that are new or changed, and writes the site.",
+            "Notes and frames are only read. The old site is replaced when the new one is whole."
+        })
+final class RenderCommand implements Callable<Integer> {
+    @Mixin
+    private JournalOption journal;
+
+    @Option(
+            names = "--output",
+            paramLabel = "DIR",
+            description = "where the site goes (default: output in the journal)")
+    private Path output;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Exception {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        Path root = journal.root();
+        Path site = output == null ? root.resolve("output") : output;
+        Rendering.Outcome outcome = Rendering.render(root, site, ProgressLine.on(err));
+        List<Problem> faults = ProblemList.faults(outcome.problems());
+        ProblemList.print(err, faults);
+        int notices = outcome.problems().size() - faults.size();
+        out.println(ProblemList.count(outcome.entries(), "entry", "entries") + ", "
+                + ProblemList.count(outcome.files(), "file", "files") + ", " + outcome.measuredNow()
+                + " measured now: " + site.resolve("index.html"));
+        if (notices > 0) {
+            out.println(ProblemList.count(notices, "notice", "notices") + "; 'noctuary check' lists them");
+        }
+        return faults.isEmpty() ? 0 : 1;
+    }
+}

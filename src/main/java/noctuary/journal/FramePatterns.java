@@ -1,0 +1,71 @@
+package noctuary.journal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import noctuary.entry.Journal;
+
+/** How a note names frames: a pattern where it catches just these, else one by one. */
+final class FramePatterns {
+    private FramePatterns() {}
+
+    /** Nothing when a frame lies neither beside the entry nor in an archive folder. */
+    static Optional<List<String>> of(Journal journal, String slug, List<Path> frames) {
+        Map<Path, List<Path>> byFolder = new TreeMap<>();
+        frames.forEach(f ->
+                byFolder.computeIfAbsent(f.getParent(), k -> new ArrayList<>()).add(f));
+        List<String> patterns = new ArrayList<>();
+        for (Map.Entry<Path, List<Path>> each : byFolder.entrySet()) {
+            Optional<String> prefix = prefix(journal, slug, each.getKey());
+            if (prefix.isEmpty()) {
+                return Optional.empty();
+            }
+            names(each.getKey(), each.getValue()).forEach(name -> patterns.add(prefix.get() + name));
+        }
+        return Optional.of(patterns);
+    }
+
+    private static Optional<String> prefix(Journal journal, String slug, Path folder) {
+        Path beside = journal.root().resolve("entries").resolve(slug);
+        if (folder.startsWith(beside)) {
+            return Optional.of(slashed(beside.relativize(folder)));
+        }
+        return journal.settings().archive().entrySet().stream()
+                .filter(a -> folder.startsWith(a.getValue()))
+                .sorted(Map.Entry.comparingByKey())
+                .map(a -> a.getKey() + ":" + slashed(a.getValue().relativize(folder)))
+                .findFirst();
+    }
+
+    private static String slashed(Path relative) {
+        String text = relative.toString().replace('\\', '/');
+        return text.isEmpty() ? "" : text + "/";
+    }
+
+    /** {@code *.ext} where the folder holds no other file of that ending. */
+    private static List<String> names(Path folder, List<Path> frames) {
+        Set<String> wanted = new HashSet<>();
+        frames.forEach(f -> wanted.add(f.getFileName().toString()));
+        String first = frames.get(0).getFileName().toString();
+        String ending = first.contains(".") ? first.substring(first.indexOf('.')) : first;
+        try (Stream<Path> all = Files.list(folder)) {
+            Set<String> same = new HashSet<>(all.map(f -> f.getFileName().toString())
+                    .filter(name -> name.endsWith(ending))
+                    .toList());
+            if (same.equals(wanted)) {
+                return List.of("*" + ending);
+            }
+        } catch (IOException e) {
+            return wanted.stream().sorted().toList();
+        }
+        return wanted.stream().sorted().toList();
+    }
+}

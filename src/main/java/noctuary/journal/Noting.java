@@ -1,0 +1,65 @@
+package noctuary.journal;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import noctuary.entry.Journal;
+import noctuary.fact.Problem;
+import noctuary.fits.FitsFile;
+import noctuary.fits.UnreadableException;
+
+/** New entries from the headers of frames: what they tell is filled in, what they cannot is asked. */
+public final class Noting {
+    private Noting() {}
+
+    /**
+     * @param written new notes
+     * @param existing notes that were already there and were left as they are
+     * @param skipped calibration frames, which make no entry
+     */
+    public record Outcome(List<Path> written, List<Path> existing, int skipped, List<Problem> problems) {}
+
+    /** One entry for each target and night among {@code frames}; never overwrites. */
+    public static Outcome note(Path root, List<Path> frames) throws IOException {
+        Journal journal = Journal.read(root);
+        List<Problem> problems = new ArrayList<>();
+        int skipped = 0;
+        Map<String, FrameGroup> groups = new LinkedHashMap<>();
+        for (Path frame : frames) {
+            try {
+                SeenFrame seen = SeenFrame.of(frame.toAbsolutePath().normalize(), FitsFile.readHeader(frame), journal);
+                if (seen.header().kind().isCalibration()) {
+                    skipped++;
+                } else {
+                    groups.computeIfAbsent(seen.slug(), FrameGroup::new).add(seen);
+                }
+            } catch (UnreadableException e) {
+                problems.add(Problem.fault(frame.toString(), "", e.getMessage(), e.hint()));
+            }
+        }
+        List<Path> written = new ArrayList<>();
+        List<Path> existing = new ArrayList<>();
+        for (FrameGroup group : groups.values()) {
+            Path note = root.resolve("entries").resolve(group.slug()).resolve("entry.md");
+            (write(note, NoteText.of(journal, group)) ? written : existing).add(note);
+        }
+        return new Outcome(written, existing, skipped, problems);
+    }
+
+    private static boolean write(Path note, Collection<String> lines) throws IOException {
+        if (Files.exists(note)
+                || Files.exists(note.getParent().resolveSibling(note.getParent().getFileName() + ".md"))) {
+            return false;
+        }
+        Files.createDirectories(note.getParent());
+        Files.write(note, lines, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+        return true;
+    }
+}

@@ -1,0 +1,124 @@
+package noctuary.journal;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Puts a finished site in the place of the old one. The new site is written beside the old one and takes its name only
+ * when it is whole; a folder that we did not write is never replaced.
+ */
+final class Publication {
+    /** Marks a folder as ours. */
+    private static final String MARK = ".noctuary-site";
+
+    private final Path output;
+    private final Path draft;
+
+    private Publication(Path output, Path draft) {
+        this.output = output;
+        this.draft = draft;
+    }
+
+    /**
+     * @throws RefusedException when the folder holds something that is not a site of ours
+     * @throws IOException when nothing can be written beside it
+     */
+    static Publication begin(Path output) throws IOException, RefusedException {
+        Path place = output.toAbsolutePath().normalize();
+        refuseForeign(place);
+        Files.createDirectories(place.getParent());
+        Path draft = Files.createTempDirectory(place.getParent(), "." + place.getFileName() + "-draft-");
+        Files.setPosixFilePermissions(draft, java.nio.file.attribute.PosixFilePermissions.fromString("rwxr-xr-x"));
+        return new Publication(place, draft);
+    }
+
+    Path draft() {
+        return draft;
+    }
+
+    /** Swaps the draft in and deletes the old site. */
+    void publish() throws IOException {
+        Files.writeString(draft.resolve(MARK), "written by noctuary; replaced whole at the next render\n");
+        Path old = draft.resolveSibling(draft.getFileName() + "-old");
+        boolean replaced = Files.exists(output);
+        if (replaced) {
+            keepDotFiles();
+            Files.move(output, old);
+        }
+        Files.move(draft, output);
+        if (replaced) {
+            delete(old);
+        }
+    }
+
+    void abandon() {
+        try {
+            delete(draft);
+        } catch (IOException e) {
+            return;
+        }
+    }
+
+    private void keepDotFiles() throws IOException {
+        try (Stream<Path> all = Files.list(output)) {
+            for (Path file : all.filter(Publication::isDotFile).toList()) {
+                Path copy = draft.resolve(file.getFileName().toString());
+                if (!Files.exists(copy)) {
+                    Files.copy(file, copy);
+                }
+            }
+        }
+    }
+
+    private static void refuseForeign(Path place) throws IOException, RefusedException {
+        if (!Files.exists(place)) {
+            return;
+        }
+        if (!Files.isDirectory(place)) {
+            throw new RefusedException(place + " is a file, not a folder");
+        }
+        try (Stream<Path> all = Files.list(place)) {
+            List<Path> inside = all.toList();
+            boolean ours =
+                    inside.stream().anyMatch(p -> p.getFileName().toString().equals(MARK));
+            if (!ours && !inside.stream().allMatch(Publication::isDotFile)) {
+                throw new RefusedException(place + " holds files that noctuary did not write; name an empty folder");
+            }
+        }
+    }
+
+    private static boolean isDotFile(Path path) {
+        return path.getFileName().toString().startsWith(".") && Files.isRegularFile(path);
+    }
+
+    private static void delete(Path folder) throws IOException {
+        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+                Files.delete(file);
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException e) throws IOException {
+                if (e instanceof NoSuchFileException) {
+                    return FileVisitResult.CONTINUE;
+                }
+                throw e;
+            }
+
+            @Override
+            public FileVisitResult postVisitDirectory(Path dir, IOException e) throws IOException {
+                Files.delete(dir);
+                return FileVisitResult.CONTINUE;
+            }
+        });
+    }
+}

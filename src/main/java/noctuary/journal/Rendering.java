@@ -1,0 +1,83 @@
+package noctuary.journal;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import noctuary.entry.Entry;
+import noctuary.fact.Problem;
+import noctuary.measure.EntrySheet;
+import noctuary.site.SiteContent;
+import noctuary.site.SiteContent.Picture;
+import noctuary.site.SiteWriter;
+
+/** A journal to its site. */
+public final class Rendering {
+    private Rendering() {}
+
+    /**
+     * @param files frames and stacks looked at
+     * @param measuredNow of these, the ones that were not in the cache
+     */
+    public record Outcome(int entries, int files, int measuredNow, List<Problem> problems) {}
+
+    /**
+     * @throws RefusedException when {@code output} holds something that is not a site of ours
+     * @throws IOException when the site cannot be written; the old one then still stands
+     */
+    public static Outcome render(Path root, Path output, Progress progress) throws IOException, RefusedException {
+        Publication publication = Publication.begin(output);
+        try {
+            Survey survey = Survey.of(root, progress);
+            Path draft = publication.draft();
+            SiteContent content = new SiteContent(
+                    survey.journal(),
+                    survey.entries(),
+                    survey.rigs(),
+                    survey.targets(),
+                    pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress));
+            SiteWriter.write(content, Places.ownTemplates(root), draft);
+            publication.publish();
+            int files = survey.entries().stream()
+                    .mapToInt(e -> e.frames().size() + (e.stack().isPresent() ? 1 : 0))
+                    .sum();
+            return new Outcome(survey.entries().size(), files, survey.files().measuredNow(), survey.problems());
+        } finally {
+            publication.abandon();
+        }
+    }
+
+    private static Map<String, Map<String, Picture>> pictures(Survey survey, PictureShelf shelf, Progress progress)
+            throws IOException {
+        Map<String, Map<String, Picture>> all = new LinkedHashMap<>();
+        int done = 0;
+        for (EntrySheet sheet : survey.entries()) {
+            all.put(sheet.entry().slug(), pictures(sheet, shelf));
+            progress.at("drawing", ++done, survey.entries().size());
+        }
+        return all;
+    }
+
+    private static Map<String, Picture> pictures(EntrySheet sheet, PictureShelf shelf) throws IOException {
+        Map<String, Picture> pictures = new LinkedHashMap<>();
+        Entry entry = sheet.entry();
+        String folder = "entries/" + entry.slug();
+        if (sheet.shown().isPresent()) {
+            put(pictures, "stack", shelf.show(sheet.shown().get().path(), folder, "stack"));
+        }
+        int n = 0;
+        for (Entry.Version version : entry.versions()) {
+            n++;
+            if (version.image().isPresent()) {
+                put(pictures, version.name(), shelf.show(version.image().get(), folder, "version-" + n));
+            }
+        }
+        return pictures;
+    }
+
+    private static void put(Map<String, Picture> pictures, String name, Optional<Picture> picture) {
+        picture.ifPresent(p -> pictures.put(name, p));
+    }
+}

@@ -1,0 +1,46 @@
+package noctuary.journal;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import noctuary.entry.Journal;
+import noctuary.entry.RigNote;
+import noctuary.fact.Quantity;
+import noctuary.fits.FrameHeader;
+
+/** The rig that a frame was made with, as far as the header's pixel size and the dates tell. */
+record RigGuess(Optional<String> id, String why) {
+    private static final double NEAR = 0.05;
+
+    static RigGuess of(Journal journal, SeenFrame frame) {
+        List<RigNote> fitting = journal.rigs().values().stream()
+                .filter(rig -> inUse(rig, frame.night()))
+                .filter(rig -> samePixel(rig, frame.header()))
+                .toList();
+        if (fitting.size() == 1) {
+            return new RigGuess(Optional.of(fitting.get(0).id()), "the only rig of that pixel size in use that night");
+        }
+        Optional<String> usual = journal.settings().rig();
+        String why = fitting.isEmpty() ? "no rig in use that night has this pixel size" : "several rigs would fit";
+        return new RigGuess(usual, why + (usual.isPresent() ? "; this is the journal's usual one" : ""));
+    }
+
+    private static boolean inUse(RigNote rig, Optional<LocalDate> night) {
+        return night.isEmpty()
+                || (rig.from().isEmpty() || !night.get().isBefore(rig.from().get()))
+                        && (rig.to().isEmpty() || !night.get().isAfter(rig.to().get()));
+    }
+
+    private static boolean samePixel(RigNote rig, FrameHeader header) {
+        if (header.pixelPitchUm().isEmpty() || !rig.camera().containsKey("pixel")) {
+            return false;
+        }
+        double written = header.pixelPitchUm().get().value();
+        Quantity pixel = rig.camera().get("pixel").value();
+        return near(written, pixel.value()) || near(written, pixel.value() * header.binning());
+    }
+
+    private static boolean near(double a, double b) {
+        return Math.abs(a - b) <= NEAR * b;
+    }
+}

@@ -1,0 +1,72 @@
+package noctuary.journal;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import noctuary.entry.Entry;
+import noctuary.entry.Journal;
+import noctuary.fact.Problem;
+import noctuary.measure.EntrySheet;
+import noctuary.measure.EntrySheets;
+import noctuary.measure.MeasuredFiles;
+import noctuary.measure.RigSheet;
+import noctuary.measure.RigSheets;
+import noctuary.measure.TargetSheet;
+import noctuary.measure.TargetSheets;
+import noctuary.rig.Check;
+
+/**
+ * A journal read and measured, before anything is written.
+ *
+ * @param entries newest night first
+ */
+record Survey(
+        Journal journal,
+        MeasuredFiles files,
+        List<EntrySheet> entries,
+        Map<String, RigSheet> rigs,
+        List<TargetSheet> targets,
+        List<Problem> problems) {
+
+    private static final Comparator<EntrySheet> NEWEST_FIRST = Comparator.comparing(
+                    (EntrySheet e) -> e.night().value().orElse(LocalDate.MIN))
+            .reversed()
+            .thenComparing(e -> e.entry().slug());
+
+    static Survey of(Path root, Progress progress) {
+        Journal journal = Journal.read(root);
+        MeasuredFiles files = new MeasuredFiles(Places.cache(root));
+        Set<Path> wanted = wanted(journal);
+        files.measure(wanted, done -> progress.at("measuring", done, wanted.size()));
+        EntrySheets sheets = new EntrySheets(journal, files::of);
+        List<EntrySheet> entries =
+                journal.entries().stream().map(sheets::of).sorted(NEWEST_FIRST).toList();
+        Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
+        return new Survey(journal, files, entries, rigs, TargetSheets.of(entries), problems(journal, entries, rigs));
+    }
+
+    private static Set<Path> wanted(Journal journal) {
+        Set<Path> files = new LinkedHashSet<>();
+        for (Entry entry : journal.entries()) {
+            files.addAll(entry.frames());
+            entry.stack().ifPresent(files::add);
+        }
+        return files;
+    }
+
+    private static List<Problem> problems(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
+        List<Problem> problems = new ArrayList<>(journal.problems());
+        rigs.values()
+                .forEach(rig -> rig.latest().checks().stream()
+                        .filter(c -> c.level() != Check.Level.OK)
+                        .forEach(c -> problems.add(
+                                Problem.notice(rig.note().file(), c.id(), c.text(), "see the rig's page"))));
+        entries.forEach(e -> problems.addAll(e.problems()));
+        return problems;
+    }
+}

@@ -1,0 +1,68 @@
+package noctuary.measure;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Remembers each file's digest by its stamp, so that unchanged files are not read again. Damage costs time only. */
+final class ContentIndex {
+    private record Known(String stamp, String digest) {}
+
+    private final Path store;
+    private final Map<String, Known> known = new ConcurrentHashMap<>();
+
+    ContentIndex(Path store) {
+        this.store = store;
+        try {
+            Files.readAllLines(store, StandardCharsets.UTF_8).forEach(this::recall);
+        } catch (IOException | RuntimeException e) {
+            known.clear();
+        }
+    }
+
+    String digest(Path file) throws IOException {
+        String path = file.toAbsolutePath().normalize().toString();
+        String stamp = ContentIdentity.stamp(file);
+        Known before = known.get(path);
+        if (before != null && before.stamp().equals(stamp)) {
+            return before.digest();
+        }
+        String digest = ContentIdentity.digest(file);
+        known.put(path, new Known(stamp, digest));
+        return digest;
+    }
+
+    void save() {
+        StringBuilder lines = new StringBuilder();
+        new TreeMap<>(known).forEach((path, k) -> {
+            if (path.indexOf('\n') < 0) {
+                lines.append(k.digest())
+                        .append('\t')
+                        .append(k.stamp())
+                        .append('\t')
+                        .append(path)
+                        .append('\n');
+            }
+        });
+        try {
+            Files.createDirectories(store.getParent());
+            Path draft = Files.createTempFile(store.getParent(), "draft", ".tmp");
+            Files.writeString(draft, lines);
+            Files.move(draft, store, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            return;
+        }
+    }
+
+    private void recall(String line) {
+        String[] parts = line.split("\t", 3);
+        if (parts.length == 3 && parts[0].matches("[0-9a-f]{64}")) {
+            known.put(parts[2], new Known(parts[1], parts[0]));
+        }
+    }
+}

@@ -1,0 +1,144 @@
+package noctuary.measure;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import noctuary.entry.Entry;
+import noctuary.entry.Journal;
+import noctuary.entry.Site;
+import noctuary.fact.Fact;
+import noctuary.fact.Fact.Reading;
+import noctuary.fact.Origin;
+import noctuary.fact.Problem;
+import noctuary.fact.Quantity;
+import noctuary.fits.FrameHeader;
+import noctuary.stars.Summary;
+
+/** Makes fact sheets. */
+public final class EntrySheets {
+    private final Journal journal;
+    private final Function<Path, Measurement> lookup;
+
+    /** @param lookup measures a file or finds it measured */
+    public EntrySheets(Journal journal, Function<Path, Measurement> lookup) {
+        this.journal = journal;
+        this.lookup = lookup;
+    }
+
+    public EntrySheet of(Entry entry) {
+        FrameSheets measured = new FrameSheets(entry, lookup);
+        List<FrameSheet> bareFrames = measured.frames();
+        Optional<FrameSheet> bareStack = measured.stack();
+        Nights nights = new Nights(entry, site(entry), bareFrames, bareStack);
+        Optional<RigContext> rig = rig(entry, nights.first());
+        OptionalDouble rigScale =
+                rig.map(r -> r.figures().imageScaleArcsecPerPx()).orElseGet(OptionalDouble::empty);
+        List<FrameSheet> frames =
+                bareFrames.stream().map(f -> f.withRigScale(rigScale)).toList();
+        Optional<FrameSheet> stack = bareStack.map(s -> s.withRigScale(rigScale));
+        List<FrameSheet> files = Stream.concat(frames.stream(), stack.stream()).toList();
+        Exposures exposures = new Exposures(entry, frames, stack);
+
+        List<Problem> problems = new ArrayList<>();
+        files.forEach(f -> problems.addAll(troubles(entry, f)));
+        Map<Figure, Fact<Quantity>> figures = figures(entry, frames, stack, rig, exposures, problems);
+        return new EntrySheet(
+                entry,
+                target(entry, files),
+                nights.first(),
+                nights.all(),
+                exposures.byFilter(),
+                figures,
+                frames,
+                stack,
+                stack.filter(s -> s.measurement().readable()).or(() -> sharpest(frames)),
+                problems);
+    }
+
+    private static Map<Figure, Fact<Quantity>> figures(
+            Entry entry,
+            List<FrameSheet> frames,
+            Optional<FrameSheet> stack,
+            Optional<RigContext> rig,
+            Exposures exposures,
+            List<Problem> problems) {
+        Map<Figure, Fact<Quantity>> figures = new EnumMap<>(Figure.class);
+        Voices exposure = exposures.voices();
+        figures.put(Figure.EXPOSURE, exposure.settle("neither frames, stack nor note tell it"));
+        problems.addAll(exposure.notices(entry.file()));
+        OpticsFigures optics = new OpticsFigures(entry.file(), OpticsSource.of(frames, stack), rig);
+        figures.putAll(optics.figures());
+        problems.addAll(optics.problems());
+        List<FrameSheet> lights = frames.stream().filter(FrameSheet::counted).toList();
+        List<FrameSheet> telling = lights.isEmpty() ? stack.stream().toList() : lights;
+        Voices gain = CameraFigures.gain(telling, rig);
+        figures.put(Figure.GAIN, gain.settle("neither header nor rig tells it"));
+        problems.addAll(gain.notices(entry.file()));
+        figures.put(Figure.SENSOR_TEMPERATURE, CameraFigures.temperature(telling));
+        figures.putAll(new StarFigures(lights, stack).figures(figures.get(Figure.IMAGE_SCALE)));
+        figures.put(Figure.GUIDING_RMS, guiding(entry));
+        return figures;
+    }
+
+    private Optional<Site> site(Entry entry) {
+        return entry.site().map(s -> journal.sites().get(s.value()));
+    }
+
+    /** The rig as it was that night; as it was last when the night is not known. */
+    private Optional<RigContext> rig(Entry entry, Fact<LocalDate> night) {
+        return entry.rig()
+                .map(r -> journal.rigs().get(r.value()))
+                .map(note -> RigContext.on(note, night.value().orElse(LocalDate.MAX)));
+    }
+
+    private static Fact<String> target(Entry entry, List<FrameSheet> files) {
+        if (entry.target().isPresent()) {
+            return Fact.of(entry.target().get().value(), entry.target().get().origin());
+        }
+        for (FrameSheet file : files) {
+            var object = file.header().flatMap(FrameHeader::object);
+            if (object.isPresent()) {
+                Origin origin = new Origin.Header(
+                        file.name(), object.get().card(), object.get().text());
+                return Fact.of(object.get().value(), origin);
+            }
+        }
+        return Fact.missing("the note has no target, and no header has an OBJECT");
+    }
+
+    private static Fact<Quantity> guiding(Entry entry) {
+        return entry.guidingRms()
+                .<Fact<Quantity>>map(t -> new Fact.Known<>(new Reading<>(t.value(), t.origin()), List.of()))
+                .orElseGet(() -> Fact.missing("the note does not tell it"));
+    }
+
+    private static List<Problem> troubles(Entry entry, FrameSheet file) {
+        boolean readable = file.measurement().readable();
+        return file.measurement().troubles().stream()
+                .map(t -> new Problem(
+                        readable ? Problem.Severity.NOTICE : Problem.Severity.FAULT,
+                        entry.file(),
+                        t.where().isEmpty() ? file.name() : file.name() + ", " + t.where(),
+                        t.what(),
+                        t.hint()))
+                .toList();
+    }
+
+    private static Optional<FrameSheet> sharpest(List<FrameSheet> frames) {
+        return frames.stream()
+                .filter(FrameSheet::counted)
+                .min(Comparator.comparingDouble(f -> f.measurement()
+                        .field()
+                        .flatMap(field -> field.fwhmPx())
+                        .map(Summary::median)
+                        .orElse(Double.MAX_VALUE)));
+    }
+}

@@ -1,0 +1,46 @@
+package noctuary.measure;
+
+import java.util.List;
+import java.util.Optional;
+import noctuary.fits.FrameHeader;
+import noctuary.noise.Defects;
+import noctuary.stars.Background;
+import noctuary.stars.StarField;
+import noctuary.stars.Summary;
+
+/**
+ * What one file gave, whatever rig or entry it belongs to: this is what the cache keeps.
+ *
+ * @param planes 1 or 3; empty when the file could not be read
+ * @param field of the plane that stands for the file: the only one, or the middle (green) of three
+ * @param pixelDigest identity of the pixels; empty when there are none
+ */
+public record Measurement(
+        FrameReport.Kind kind,
+        int width,
+        int height,
+        List<PlaneSummary> planes,
+        Optional<FrameHeader> header,
+        Optional<StarField> field,
+        Optional<Defects> defects,
+        String pixelDigest,
+        List<FrameReport.Trouble> troubles) {
+    public Measurement {
+        planes = List.copyOf(planes);
+        troubles = List.copyOf(troubles);
+    }
+
+    /** One plane's sky and star width. */
+    public record PlaneSummary(Background background, Optional<Summary> fwhmPx) {}
+
+    /** A file that could not be read. */
+    static Measurement unreadable(FrameReport.Kind kind, String what, String hint) {
+        var trouble = new FrameReport.Trouble("", what, hint);
+        return new Measurement(
+                kind, 0, 0, List.of(), Optional.empty(), Optional.empty(), Optional.empty(), "", List.of(trouble));
+    }
+
+    public boolean readable() {
+        return !planes.isEmpty();
+    }
+}

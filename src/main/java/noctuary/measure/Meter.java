@@ -1,0 +1,100 @@
+package noctuary.measure;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import noctuary.fits.FitsFile;
+import noctuary.fits.FitsImage;
+import noctuary.fits.FrameHeader;
+import noctuary.fits.UnreadableException;
+import noctuary.image.Mosaic;
+import noctuary.image.Plane;
+import noctuary.measure.FrameReport.Kind;
+import noctuary.measure.FrameReport.Trouble;
+import noctuary.measure.Measurement.PlaneSummary;
+import noctuary.noise.Defects;
+import noctuary.stars.StarField;
+
+/** Measures one file, frame or picture; never throws for what is in it. */
+public final class Meter {
+    /** Raised whenever the same pixels give other numbers than before, so that cached ones are not believed. */
+    public static final String ENGINE = "1";
+
+    private static final List<String> PICTURES = List.of(".png", ".jpg", ".jpeg", ".tif", ".tiff");
+
+    private Meter() {}
+
+    /** Whether the name is that of a processed picture rather than a FITS file. */
+    public static boolean isPicture(Path file) {
+        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+        return PICTURES.stream().anyMatch(name::endsWith);
+    }
+
+    public static Measurement measure(Path file) {
+        return isPicture(file) ? PictureMeter.measure(file) : measureFits(file);
+    }
+
+    private static Measurement measureFits(Path file) {
+        try {
+            FitsImage image = FitsFile.read(file);
+            List<Trouble> troubles = new ArrayList<>();
+            for (FrameHeader.Oddity oddity : image.header().oddities()) {
+                troubles.add(new Trouble("card " + oddity.card(), oddity.what(), oddity.hint()));
+            }
+            return of(image, troubles);
+        } catch (UnreadableException e) {
+            return Measurement.unreadable(Kind.SINGLE, e.getMessage(), e.hint());
+        }
+    }
+
+    private static Measurement of(FitsImage image, List<Trouble> troubles) {
+        FrameHeader header = image.header();
+        Optional<Mosaic> mosaic = image.planes().size() == 1 ? header.mosaic().map(c -> c.value()) : Optional.empty();
+        OptionalDouble saturation =
+                header.saturation().map(c -> OptionalDouble.of(c.value())).orElseGet(OptionalDouble::empty);
+        return of(
+                kind(header),
+                image.planes(),
+                new StarField.Conditions(mosaic, saturation),
+                Optional.of(header),
+                image.pixelDigest(),
+                troubles);
+    }
+
+    static Measurement of(
+            Kind kind,
+            List<Plane> planes,
+            StarField.Conditions conditions,
+            Optional<FrameHeader> header,
+            String pixelDigest,
+            List<Trouble> troubles) {
+        List<PlaneSummary> summaries = new ArrayList<>();
+        StarField field = null;
+        for (int i = 0; i < planes.size(); i++) {
+            StarField each = StarField.measure(planes.get(i), conditions);
+            summaries.add(new PlaneSummary(each.background(), each.fwhmPx()));
+            field = i == planes.size() / 2 ? each : field;
+        }
+        field.whyNot().ifPresent(why -> troubles.add(new Trouble("stars", why, "")));
+        Plane main = planes.get(planes.size() / 2);
+        Defects defects = Defects.find(main, conditions.mosaic(), conditions.saturationAdu());
+        return new Measurement(
+                kind,
+                main.width(),
+                main.height(),
+                summaries,
+                header,
+                Optional.of(field),
+                Optional.of(defects),
+                pixelDigest,
+                troubles);
+    }
+
+    private static Kind kind(FrameHeader header) {
+        boolean several = header.exposures().filter(n -> n.value() > 1).isPresent();
+        return several || header.totalSeconds().isPresent() ? Kind.STACK : Kind.SINGLE;
+    }
+}

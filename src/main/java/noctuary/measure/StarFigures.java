@@ -1,0 +1,154 @@
+package noctuary.measure;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import noctuary.fact.Fact;
+import noctuary.fact.Origin;
+import noctuary.fact.Origin.Derived;
+import noctuary.fact.Origin.Input;
+import noctuary.fact.Origin.Measured;
+import noctuary.fact.Quantity;
+import noctuary.fact.Unit;
+import noctuary.stars.StarField;
+import noctuary.stars.Summary;
+import noctuary.stats.Robust;
+
+/** Star shapes, background and noise of an entry: the median over its counted frames, else the stack's. */
+final class StarFigures {
+    /** Standard error of a median of normal values over that of their mean, sqrt(pi / 2). */
+    private static final double MEDIAN_ERROR = Math.sqrt(Math.PI / 2);
+
+    private final List<FrameSheet> sources;
+    private final String which;
+
+    StarFigures(List<FrameSheet> frames, Optional<FrameSheet> stack) {
+        List<FrameSheet> counted = frames.stream()
+                .filter(FrameSheet::counted)
+                .filter(f -> f.measurement().readable())
+                .toList();
+        this.sources = counted.isEmpty() ? stack.stream().toList() : counted;
+        this.which = counted.isEmpty() ? "the stack" : "frames";
+    }
+
+    Map<Figure, Fact<Quantity>> figures(Fact<Quantity> imageScale) {
+        Map<Figure, Fact<Quantity>> figures = new EnumMap<>(Figure.class);
+        Fact<Quantity> fwhmPx = shape(Figure.FWHM_PX, "fwhm", StarField::fwhmPx);
+        figures.put(Figure.FWHM_PX, fwhmPx);
+        figures.put(Figure.FWHM_ARCSEC, arcsec(fwhmPx, imageScale));
+        figures.put(Figure.SAMPLING, sampling(fwhmPx));
+        figures.put(Figure.ELLIPTICITY, shape(Figure.ELLIPTICITY, "ellipticity", StarField::ellipticity));
+        figures.put(
+                Figure.HALF_FLUX_RADIUS,
+                shape(Figure.HALF_FLUX_RADIUS, "half-flux-radius", StarField::halfFluxRadiusPx));
+        figures.put(Figure.STARS, plain(Figure.STARS, "stars", f -> (double) f.measured()));
+        figures.put(
+                Figure.BACKGROUND_LEVEL,
+                plain(Figure.BACKGROUND_LEVEL, "background", f -> f.background().level()));
+        figures.put(
+                Figure.BACKGROUND_NOISE,
+                plain(Figure.BACKGROUND_NOISE, "background", f -> f.background().noise()));
+        return figures;
+    }
+
+    private Fact<Quantity> shape(Figure figure, String method, Function<StarField, Optional<Summary>> part) {
+        List<Input> inputs = new ArrayList<>();
+        List<Summary> summaries = new ArrayList<>();
+        for (FrameSheet source : sources) {
+            source.measurement().field().flatMap(part).ifPresent(s -> {
+                summaries.add(s);
+                inputs.add(input(source, s.median(), figure.unit(), method));
+            });
+        }
+        if (summaries.isEmpty()) {
+            return Fact.missing(whyNoShape());
+        }
+        double[] medians = summaries.stream().mapToDouble(Summary::median).toArray();
+        double error = medians.length < 3
+                ? summaries.get(0).standardError()
+                : MEDIAN_ERROR * Robust.sigma(medians) / Math.sqrt(medians.length);
+        Quantity value = Double.isFinite(error)
+                ? Quantity.of(Robust.median(medians), figure.unit(), error)
+                : Quantity.of(Robust.median(medians), figure.unit());
+        return Fact.of(value, origin(inputs, method));
+    }
+
+    private Fact<Quantity> plain(Figure figure, String method, Function<StarField, Double> part) {
+        List<Input> inputs = new ArrayList<>();
+        List<Double> values = new ArrayList<>();
+        for (FrameSheet source : sources) {
+            source.measurement().field().map(part).filter(Double::isFinite).ifPresent(v -> {
+                values.add(v);
+                inputs.add(input(source, v, figure.unit(), method));
+            });
+        }
+        if (values.isEmpty()) {
+            return Fact.missing(sources.isEmpty() ? "there is no frame or stack to measure" : "no pixels to measure");
+        }
+        double median = Robust.median(values.stream().mapToDouble(v -> v).toArray());
+        return Fact.of(Quantity.of(median, figure.unit()), origin(inputs, method));
+    }
+
+    private String whyNoShape() {
+        if (sources.isEmpty()) {
+            return "there is no frame or stack to measure";
+        }
+        return sources.get(0).measurement().field().flatMap(StarField::whyNot).orElse("no pixels to measure");
+    }
+
+    private Origin origin(List<Input> inputs, String method) {
+        if (inputs.size() == 1) {
+            return inputs.get(0).origin();
+        }
+        return new Derived("median over " + inputs.size() + " " + which, method, inputs);
+    }
+
+    private static Input input(FrameSheet source, double value, Unit unit, String method) {
+        return new Input(source.name(), Printed.of(value, unit), new Measured(source.name(), method));
+    }
+
+    private static Fact<Quantity> sampling(Fact<Quantity> fwhmPx) {
+        return fwhmPx instanceof Fact.Known<Quantity> width
+                ? Readings.known(Readings.derived(
+                        width.reading().value().value(),
+                        Unit.PIXEL,
+                        "pixels across the FWHM",
+                        "sampling",
+                        Readings.input("FWHM", width.reading())))
+                : fwhmPx;
+    }
+
+    private static Fact<Quantity> arcsec(Fact<Quantity> px, Fact<Quantity> scale) {
+        if (!(px instanceof Fact.Known<Quantity> width)) {
+            return px;
+        }
+        if (!(scale instanceof Fact.Known<Quantity> s)) {
+            return Fact.missing("the image scale is not known");
+        }
+        double perPx = s.reading().value().value();
+        Quantity value = width.reading().value();
+        Quantity arcsec = value.standardError().isPresent()
+                ? Quantity.of(
+                        value.value() * perPx,
+                        Unit.ARCSECOND,
+                        value.standardError().getAsDouble() * perPx)
+                : Quantity.of(value.value() * perPx, Unit.ARCSECOND);
+        return Fact.of(
+                arcsec,
+                new Derived(
+                        "FWHM in pixels × image scale",
+                        "fwhm",
+                        List.of(
+                                new Input(
+                                        "FWHM",
+                                        Printed.of(value),
+                                        width.reading().origin()),
+                                new Input(
+                                        "image scale",
+                                        Printed.of(s.reading().value()),
+                                        s.reading().origin()))));
+    }
+}

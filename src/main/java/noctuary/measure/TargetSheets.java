@@ -1,0 +1,84 @@
+package noctuary.measure;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import noctuary.match.Alignment;
+import noctuary.measure.TargetSheet.Attempt;
+import noctuary.sky.Catalogue;
+import noctuary.stars.Star;
+
+/** Makes the sheets of the targets: attempts on one object, laid on each other by their stars. */
+public final class TargetSheets {
+    private static final Comparator<EntrySheet> OLDEST_FIRST = Comparator.comparing(
+                    (EntrySheet e) -> e.night().value().orElse(LocalDate.MAX))
+            .thenComparing(e -> e.entry().slug());
+
+    private TargetSheets() {}
+
+    /** Sorted by name; entries without a target are in none. */
+    public static List<TargetSheet> of(List<EntrySheet> entries) {
+        Map<String, List<EntrySheet>> groups = new TreeMap<>();
+        for (EntrySheet entry : entries) {
+            entry.target()
+                    .value()
+                    .ifPresent(name -> groups.computeIfAbsent(Catalogue.canonicalName(name), k -> new ArrayList<>())
+                            .add(entry));
+        }
+        List<TargetSheet> sheets = new ArrayList<>();
+        groups.forEach((name, attempts) -> sheets.add(sheet(name, attempts)));
+        return sheets;
+    }
+
+    private static TargetSheet sheet(String name, List<EntrySheet> attempts) {
+        List<EntrySheet> ordered = attempts.stream().sorted(OLDEST_FIRST).toList();
+        EntrySheet reference = ordered.stream()
+                .max(Comparator.comparingInt(e -> stars(e).size()))
+                .orElseThrow();
+        return new TargetSheet(
+                id(name),
+                name,
+                reference.entry().slug(),
+                ordered.stream().map(e -> attempt(e, reference)).toList());
+    }
+
+    private static Attempt attempt(EntrySheet entry, EntrySheet reference) {
+        String slug = entry.entry().slug();
+        if (entry == reference) {
+            int all = stars(entry).size();
+            return all == 0
+                    ? unmatched(slug)
+                    : new Attempt(slug, all, OptionalDouble.of(0), OptionalDouble.of(1), OptionalDouble.of(0), false);
+        }
+        Optional<Alignment> found = Alignment.find(stars(entry), stars(reference));
+        return found.map(a -> new Attempt(
+                        slug,
+                        a.matched(),
+                        OptionalDouble.of(a.rmsPx()),
+                        OptionalDouble.of(a.scale()),
+                        OptionalDouble.of(a.rotationDeg()),
+                        a.mirrored()))
+                .orElseGet(() -> unmatched(slug));
+    }
+
+    private static Attempt unmatched(String slug) {
+        return new Attempt(slug, 0, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), false);
+    }
+
+    private static List<Star> stars(EntrySheet entry) {
+        return entry.shown().map(FrameSheet::stars).orElse(List.of());
+    }
+
+    /** A name that can stand in an address: letters and digits, the rest turned to single hyphens. */
+    private static String id(String name) {
+        String plain =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        return plain.isEmpty() ? "target-" + Integer.toHexString(name.hashCode()) : plain;
+    }
+}
