@@ -1,0 +1,85 @@
+package noctuary.image;
+
+import java.io.EOFException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.Locale;
+import java.util.Set;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.FileImageInputStream;
+import javax.imageio.stream.ImageInputStream;
+
+/** Reads PNG, JPEG and TIFF pictures; looks at the size before it allocates. */
+public final class PictureFile {
+    /** The largest picture that is read. */
+    public static final long MOST_PIXELS = 100_000_000;
+
+    private static final Set<String> FORMATS = Set.of("png", "jpeg", "tif", "tiff");
+
+    private PictureFile() {}
+
+    /**
+     * The first picture of the file.
+     *
+     * @throws UnreadablePictureException when there is none, it is damaged, or too large
+     */
+    public static PictureImage read(Path file) throws UnreadablePictureException {
+        if (!Files.isRegularFile(file)) {
+            throw new UnreadablePictureException("there is no such file", "check the name and the folder");
+        }
+        try (ImageInputStream in = new FileImageInputStream(file.toFile())) {
+            return read(in);
+        } catch (EOFException e) {
+            throw damaged("it ends too early");
+        } catch (IOException | RuntimeException | StackOverflowError e) {
+            throw damaged(e.getMessage());
+        } catch (OutOfMemoryError e) {
+            throw new UnreadablePictureException(
+                    "the picture does not fit into memory", "give Java more memory, or save a smaller picture");
+        }
+    }
+
+    private static PictureImage read(ImageInputStream in) throws IOException, UnreadablePictureException {
+        ImageReader reader = readerOf(in);
+        try {
+            reader.setInput(in, false, true);
+            requireSize(reader.getWidth(0), reader.getHeight(0));
+            return new PictureDecoder(reader, in.length()).decode();
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    private static ImageReader readerOf(ImageInputStream in) throws IOException, UnreadablePictureException {
+        Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
+        while (readers.hasNext()) {
+            ImageReader reader = readers.next();
+            if (FORMATS.contains(reader.getFormatName().toLowerCase(Locale.ROOT))) {
+                return reader;
+            }
+            reader.dispose();
+        }
+        throw new UnreadablePictureException(
+                "this is no PNG, JPEG or TIFF picture", "save the picture as PNG, JPEG or TIFF");
+    }
+
+    private static void requireSize(int width, int height) throws UnreadablePictureException {
+        if (width < 1 || height < 1) {
+            throw damaged("it claims " + width + " x " + height + " pixels");
+        }
+        if ((long) width * height > MOST_PIXELS) {
+            throw new UnreadablePictureException(
+                    "the picture claims " + width + " x " + height + " pixels; " + MOST_PIXELS / 1_000_000
+                            + " megapixels are the limit",
+                    "save a smaller copy");
+        }
+    }
+
+    static UnreadablePictureException damaged(String detail) {
+        return new UnreadablePictureException(
+                "the picture is damaged" + (detail == null ? "" : ": " + detail), "save it again from its source");
+    }
+}

@@ -1,0 +1,91 @@
+package noctuary.image;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * How linear planes become a picture: every channel loses its sky, is weighed so that the stars come out white on the
+ * whole, and is given {@code pedestal} so that the sky ends at a dark grey; then the asinh curve of Lupton et al. 2004.
+ * One stretch applied to two images makes them comparable.
+ *
+ * @param channels one or three
+ * @param pedestal distance of the sky from black, in the units of the weighed planes
+ * @param softening where the curve turns from straight to logarithmic, same units
+ * @param white what becomes 1, counted from black, same units
+ * @param noise of the sky in the mean of the channels, same units
+ */
+public record Stretch(List<Channel> channels, double pedestal, double softening, double white, double noise) {
+    /** The largest channel counts for most, so that a one-coloured nebula keeps its detail. */
+    private static final double MEAN_SHARE = 0.25;
+
+    public Stretch {
+        channels = List.copyOf(channels);
+    }
+
+    /** @param sky level to subtract @param gain to multiply by, after that */
+    public record Channel(double sky, double gain) {}
+
+    /** Fitted to one or three linear planes of the size in which they are shown. */
+    public static Stretch of(List<Plane> planes) {
+        return new StretchFit(planes).fit();
+    }
+
+    /** The planes as display values from 0 to 1, black where missing. */
+    public List<Plane> apply(List<Plane> planes) {
+        int width = planes.get(0).width();
+        int height = planes.get(0).height();
+        List<float[]> shown = new ArrayList<>();
+        planes.forEach(plane -> shown.add(new float[width * height]));
+        IntStream.range(0, height).parallel().forEach(y -> applyRow(planes, y, shown));
+        return shown.stream().map(pixels -> Plane.of(width, height, pixels)).toList();
+    }
+
+    private void applyRow(List<Plane> planes, int y, List<float[]> shown) {
+        int width = planes.get(0).width();
+        float[] pixel = new float[planes.size()];
+        for (int x = 0; x < width; x++) {
+            for (int c = 0; c < pixel.length; c++) {
+                pixel[c] = planes.get(c).at(x, y);
+            }
+            tone(pixel);
+            for (int c = 0; c < pixel.length; c++) {
+                shown.get(c)[y * width + x] = pixel[c];
+            }
+        }
+    }
+
+    /** Turns the linear values of one pixel, one for each channel, into display values from 0 to 1, in place. */
+    public void tone(float[] pixel) {
+        double mean = 0;
+        for (int c = 0; c < pixel.length; c++) {
+            pixel[c] = (float)
+                    ((pixel[c] - channels.get(c).sky()) * channels.get(c).gain());
+            mean += pixel[c] / pixel.length;
+        }
+        if (pixel.length == 1) {
+            pixel[0] = grey(mean);
+            return;
+        }
+        double saturation = saturation(mean);
+        for (int c = 0; c < pixel.length; c++) {
+            pixel[c] = (float) (mean + pedestal + saturation * (pixel[c] - mean));
+        }
+        Asinh.colour(pixel, MEAN_SHARE, softening, white);
+    }
+
+    private float grey(double aboveSky) {
+        double value = Asinh.normalised((aboveSky + pedestal) / white, softening / white);
+        return value >= 0 ? (float) Math.min(1, value) : 0;
+    }
+
+    /**
+     * Colour is noise where there is only sky: it is held back there, a little strengthened where there is light, and
+     * left out where a saturated core would show the colour of its own clipping.
+     */
+    private double saturation(double aboveSky) {
+        double light = Math.max(0, aboveSky / noise);
+        double core = Math.max(0, aboveSky / (2 * white));
+        return (0.4 + 0.9 * light * light / (light * light + 9)) / (1 + core * core);
+    }
+}
