@@ -48,23 +48,28 @@ final class PictureShelf {
             return Optional.empty();
         }
         Path shelf = cache.resolve(digest.get());
-        if (!Files.exists(shelf.resolve("size.txt")) && !make(source, shelf)) {
-            return Optional.empty();
+        try {
+            return Optional.of(copy(shelf, folder, name));
+        } catch (IOException | RuntimeException missingOrDamaged) {
+            return make(source, shelf) ? Optional.of(copy(shelf, folder, name)) : Optional.empty();
         }
+    }
+
+    private Picture copy(Path shelf, String folder, String name) throws IOException {
         String[] lines = Files.readString(shelf.resolve("size.txt")).strip().split("\n");
         List<Size> sizes = new ArrayList<>();
+        Files.createDirectories(output.resolve(folder));
         for (int i = 1; i < lines.length; i++) {
             int[] size = numbers(lines[i]);
             String path = folder + "/" + name + "-" + size[0] + ".jpg";
-            Files.createDirectories(output.resolve(folder));
             Files.copy(shelf.resolve(size[0] + ".jpg"), output.resolve(path), StandardCopyOption.REPLACE_EXISTING);
             sizes.add(new Size(path, size[0], size[1]));
         }
         int[] whole = numbers(lines[0]);
-        return Optional.of(new Picture(whole[0], whole[1], sizes));
+        return new Picture(whole[0], whole[1], sizes);
     }
 
-    private boolean make(Path source, Path shelf) throws IOException {
+    private static boolean make(Path source, Path shelf) throws IOException {
         try {
             if (Meter.isPicture(source)) {
                 PictureImage picture = PictureFile.read(source);

@@ -48,7 +48,7 @@ final class RigSpecs {
     }
 
     private static Optional<Joint> joint(Optional<Typed<String>> typed) {
-        return typed.flatMap(t -> Joint.parse(t.value()));
+        return typed.map(t -> Joint.parse(t.value()));
     }
 
     private static List<Load> payload(RigNote note) {
