@@ -4,7 +4,8 @@ import java.util.Set;
 
 /**
  * One star as fitted: an elliptical Moffat profile, integrated over the pixels. A star that was found but not fitted
- * (saturated, blended, too faint, at the edge) carries the reason in its flags and NaN in the shape.
+ * (saturated, blended, too faint, at the edge) carries the reason in its flags and NaN in the shape; so does one that
+ * was left out because its part of the field has enough, without a flag.
  *
  * @param x 0-based pixel centre, sensor pixels
  * @param y as x, in file order
@@ -42,6 +43,6 @@ public record Star(
 
     /** Whether the shape was fitted and counts. */
     public boolean measured() {
-        return flags.isEmpty();
+        return flags.isEmpty() && !Double.isNaN(fwhmPx);
     }
 }

@@ -13,6 +13,7 @@ import noctuary.image.Plane;
  * @param stars all found, brightest first
  * @param ellipticity freed of the bias that noise always adds
  * @param zones nine, row by row
+ * @param model of the width over the field, from ten stars on
  * @param whyNot a sentence when the shape summaries are absent
  */
 public record StarField(
@@ -24,6 +25,7 @@ public record StarField(
         Optional<Summary> halfFluxRadiusPx,
         OptionalDouble moffatBeta,
         List<Zone> zones,
+        Optional<FieldModel> model,
         Optional<String> whyNot) {
     public StarField {
         stars = List.copyOf(stars);
@@ -37,7 +39,7 @@ public record StarField(
 
     /** Measures a plane; a colour mosaic is measured on its green pixels and scaled back to sensor pixels. */
     public static StarField measure(Plane plane, Conditions conditions) {
-        throw new UnsupportedOperationException("not built yet: " + plane.width() + conditions);
+        return new Measurement(plane, conditions).run();
     }
 
     public long measured() {

@@ -1,0 +1,162 @@
+package noctuary.stars;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import noctuary.image.Mosaic;
+import noctuary.image.Plane;
+import noctuary.stats.Robust;
+
+/**
+ * Level and noise of the sky on a mesh of cells, median-filtered over 3 x 3 cells and interpolated smoothly between
+ * their centres. Cells without pixels take the median of their neighbours; a plane without any reads NaN everywhere.
+ */
+public final class BackgroundMesh {
+    private final int width;
+    private final int height;
+    private final int columns;
+    private final int rows;
+    private final double[] level;
+    private final double[] noise;
+
+    private BackgroundMesh(int width, int height, int columns, int rows, double[] level, double[] noise) {
+        this.width = width;
+        this.height = height;
+        this.columns = columns;
+        this.rows = rows;
+        this.level = filtered(level);
+        this.noise = filtered(noise);
+    }
+
+    /** Measures a plane in cells of about {@code cellPx} pixels, on the green pixels of a mosaic. */
+    public static BackgroundMesh of(Plane plane, Optional<Mosaic> mosaic, int cellPx) {
+        return of(plane, Sampling.of(mosaic), cellPx);
+    }
+
+    static BackgroundMesh of(Plane plane, Sampling sampling, int cellPx) {
+        int columns = Math.max(1, Math.round((float) plane.width() / cellPx));
+        int rows = Math.max(1, Math.round((float) plane.height() / cellPx));
+        double[] level = new double[columns * rows];
+        double[] noise = new double[columns * rows];
+        IntStream.range(0, rows).parallel().forEach(row -> {
+            int y0 = edge(row, rows, plane.height());
+            int h = edge(row + 1, rows, plane.height()) - y0;
+            float[] pixels = new float[(edge(1, columns, plane.width()) + 2) * h + plane.width()];
+            for (int column = 0; column < columns; column++) {
+                int x0 = edge(column, columns, plane.width());
+                int w = edge(column + 1, columns, plane.width()) - x0;
+                CellLevel cell = CellLevel.of(pixels, sampling.gather(plane, x0, y0, w, h, pixels));
+                level[row * columns + column] = cell.level();
+                noise[row * columns + column] = cell.noise();
+            }
+        });
+        return new BackgroundMesh(plane.width(), plane.height(), columns, rows, level, noise);
+    }
+
+    private static int edge(int index, int count, int length) {
+        return (int) ((long) index * length / count);
+    }
+
+    /** Sky level at a pixel, ADU. */
+    public double levelAt(double x, double y) {
+        return interpolate(level, x, y);
+    }
+
+    /** Standard deviation of the sky a pixel, ADU. */
+    public double noiseAt(double x, double y) {
+        return Math.max(0, interpolate(noise, x, y));
+    }
+
+    /** Median level of the cells. */
+    public double level() {
+        return medianOf(level);
+    }
+
+    /** Median noise of the cells. */
+    public double noise() {
+        return medianOf(noise);
+    }
+
+    int columns() {
+        return columns;
+    }
+
+    int rows() {
+        return rows;
+    }
+
+    /** Level of one cell. */
+    double cellLevel(int column, int row) {
+        return level[row * columns + column];
+    }
+
+    /** Centre of a cell column, pixels. */
+    double centreX(int column) {
+        return (column + 0.5) * width / columns - 0.5;
+    }
+
+    double centreY(int row) {
+        return (row + 0.5) * height / rows - 0.5;
+    }
+
+    private static double medianOf(double[] cells) {
+        return Robust.median(Arrays.stream(cells).filter(v -> !Double.isNaN(v)).toArray());
+    }
+
+    private double[] filtered(double[] cells) {
+        double fallback = medianOf(cells);
+        double[] out = new double[cells.length];
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                double median = around(cells, column, row);
+                out[row * columns + column] = Double.isNaN(median) ? fallback : median;
+            }
+        }
+        return out;
+    }
+
+    private double around(double[] cells, int column, int row) {
+        double[] near = new double[9];
+        int n = 0;
+        for (int j = Math.max(0, row - 1); j <= Math.min(rows - 1, row + 1); j++) {
+            for (int i = Math.max(0, column - 1); i <= Math.min(columns - 1, column + 1); i++) {
+                double value = cells[j * columns + i];
+                if (!Double.isNaN(value)) {
+                    near[n++] = value;
+                }
+            }
+        }
+        return Robust.median(Arrays.copyOf(near, n));
+    }
+
+    /** Cubic convolution of Keys 1981 over 4 x 4 cells, the outermost repeated. */
+    private double interpolate(double[] cells, double x, double y) {
+        double u = clamp((x + 0.5) * columns / width - 0.5, columns);
+        double v = clamp((y + 0.5) * rows / height - 0.5, rows);
+        int column = (int) Math.floor(u);
+        int row = (int) Math.floor(v);
+        double sum = 0;
+        for (int j = -1; j <= 2; j++) {
+            double line = 0;
+            int from = index(row + j, rows) * columns;
+            for (int i = -1; i <= 2; i++) {
+                line += keys(u - column - i) * cells[from + index(column + i, columns)];
+            }
+            sum += keys(v - row - j) * line;
+        }
+        return sum;
+    }
+
+    private static double clamp(double u, int count) {
+        return Math.max(-0.5, Math.min(count - 0.5, u));
+    }
+
+    private static int index(int i, int count) {
+        return Math.max(0, Math.min(count - 1, i));
+    }
+
+    private static double keys(double t) {
+        double a = Math.abs(t);
+        return a < 1 ? 1 - a * a * (2.5 - 1.5 * a) : a < 2 ? 2 - a * (4 - a * (2.5 - 0.5 * a)) : 0;
+    }
+}

@@ -1,0 +1,128 @@
+package noctuary.stars;
+
+import java.util.Arrays;
+
+/**
+ * A detection kernel of zero mean: a Gaussian of about the width of a star less the mean of a square around it, so
+ * that sky, gradients and broad nebulae drop out without being modelled.
+ *
+ * @param taps of the Gaussian from the centre outwards, adding to 1 over both sides
+ * @param square half side of the square, pixels
+ * @param norm noise of the response on white noise of 1 a pixel
+ */
+record MatchedFilter(double fwhm, float[] taps, int square, double norm) {
+    /** The kernel for stars that show a width of {@code fwhm} pixels. */
+    static MatchedFilter of(double fwhm, Sampling sampling) {
+        double sigma = Math.max(1.2, fwhm) / 2.3548200450309493;
+        int reach = Math.max(1, (int) Math.round(2.8 * sigma));
+        double[] taps = new double[reach + 1];
+        double sum = 0;
+        for (int i = 0; i <= reach; i++) {
+            taps[i] = Math.exp(-0.5 * i * i / (sigma * sigma));
+            sum += (i == 0 ? 1 : 2) * taps[i];
+        }
+        float[] scaled = new float[reach + 1];
+        for (int i = 0; i <= reach; i++) {
+            scaled[i] = (float) (taps[i] / sum);
+        }
+        int square = Math.max(reach + 1, (int) Math.round(2.2 * fwhm + 1));
+        return new MatchedFilter(fwhm, scaled, square, norm(scaled, square, sampling));
+    }
+
+    /** In a mosaic a pixel that does not count passes a quarter of its kernel value on to each neighbour. */
+    private static double norm(float[] taps, int square, Sampling sampling) {
+        double sum = 0;
+        for (int y = -square - 1; y <= square + 1; y++) {
+            for (int x = -square - 1; x <= square + 1; x++) {
+                double k = kernel(taps, square, x, y);
+                if (sampling.all()) {
+                    sum += k * k;
+                } else {
+                    k += 0.25
+                            * (kernel(taps, square, x - 1, y)
+                                    + kernel(taps, square, x + 1, y)
+                                    + kernel(taps, square, x, y - 1)
+                                    + kernel(taps, square, x, y + 1));
+                    sum += k * k / 2;
+                }
+            }
+        }
+        return Math.sqrt(sum);
+    }
+
+    private static double kernel(float[] taps, int square, int x, int y) {
+        if (Math.max(Math.abs(x), Math.abs(y)) > square) {
+            return 0;
+        }
+        return tap(taps, x) * tap(taps, y) - 1.0 / ((2 * square + 1) * (2 * square + 1));
+    }
+
+    private static double tap(float[] taps, int i) {
+        int a = Math.abs(i);
+        return a < taps.length ? taps[a] : 0;
+    }
+
+    int reach() {
+        return taps.length - 1;
+    }
+
+    /** Response to a star of unit flux in the middle of a pixel. */
+    double response(MoffatModel star) {
+        double sum = 0;
+        for (int y = -square; y <= square; y++) {
+            for (int x = -square; x <= square; x++) {
+                sum += star.value(x, y) * kernel(taps, square, x, y);
+            }
+        }
+        return sum;
+    }
+
+    /** Gaussian along rows: {@code count} values into {@code out} from {@code in} whose index 0 lies reach() before. */
+    void along(float[] in, int from, float[] out, int to, int count) {
+        float centre = taps[0];
+        for (int i = 0; i < count; i++) {
+            out[to + i] = centre * in[from + i];
+        }
+        for (int k = 1; k < taps.length; k++) {
+            float t = taps[k];
+            int left = from - k;
+            int right = from + k;
+            for (int i = 0; i < count; i++) {
+                out[to + i] += t * (in[left + i] + in[right + i]);
+            }
+        }
+    }
+
+    /** Mean over the square's side along a row, by doubling runs; {@code work} is as long as the row. */
+    void meanAlong(float[] in, int from, float[] out, int to, int count, float[] work, float[] spare) {
+        int side = 2 * square + 1;
+        int length = count + side;
+        int start = from - square;
+        float[] run = work;
+        float[] next = spare;
+        System.arraycopy(in, start, run, 0, length - 1);
+        Arrays.fill(out, to, to + count, 0);
+        int offset = 0;
+        int size = 1;
+        float scale = 1f / side;
+        int remaining = length - 1;
+        for (int bits = side; bits > 0; bits >>= 1) {
+            if ((bits & 1) == 1) {
+                for (int i = 0; i < count; i++) {
+                    out[to + i] += scale * run[offset + i];
+                }
+                offset += size;
+            }
+            if (bits > 1) {
+                remaining -= size;
+                for (int i = 0; i < remaining; i++) {
+                    next[i] = run[i] + run[i + size];
+                }
+                float[] swap = run;
+                run = next;
+                next = swap;
+                size *= 2;
+            }
+        }
+    }
+}

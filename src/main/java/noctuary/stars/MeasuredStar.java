@@ -1,0 +1,8 @@
+package noctuary.stars;
+
+/** A star and, where it was fitted, its shape with errors. */
+record MeasuredStar(Star star, Shape shape) {
+    boolean counts() {
+        return star.measured();
+    }
+}

@@ -1,0 +1,199 @@
+package noctuary.stars;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import noctuary.image.Plane;
+import noctuary.stats.Robust;
+
+/** Finds what the stars of a frame share from its best ones: width, beta, elongation, photon noise. */
+final class PsfFinder {
+    private static final double[] TRIAL_FWHM = {3, 8, 20};
+    private static final double NARROWEST_FWHM = 1.1;
+    private static final double LEAST_SNR = 20;
+    private static final int MOST_STARS = 150;
+    private static final int SAMPLE_TILES = 16;
+    private static final double FIRST_BETA = 3;
+    private static final double FLATTEST = 0.72;
+    private static final double STEEPEST = 0.08;
+    /** Spread of 1 / beta from star to star that is no noise; keeps single bright stars from ruling. */
+    private static final double OWN_SPREAD = 0.02;
+
+    private final Plane plane;
+    private final Sampling sampling;
+    private final BackgroundMesh mesh;
+    private final OptionalDouble saturation;
+
+    PsfFinder(Plane plane, Sampling sampling, BackgroundMesh mesh, OptionalDouble saturation) {
+        this.plane = plane;
+        this.sampling = sampling;
+        this.mesh = mesh;
+        this.saturation = saturation;
+    }
+
+    Optional<Psf> find() {
+        for (double fwhm : TRIAL_FWHM) {
+            List<Candidate> stars = trial(fwhm);
+            if (!stars.isEmpty()) {
+                double width = medianFwhm(stars);
+                if (width < 2.2 * fwhm) {
+                    return refine(stars, width);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<Candidate> trial(double fwhm) {
+        MatchedFilter filter = MatchedFilter.of(fwhm, sampling);
+        PointTest points = new PointTest(sampling, NARROWEST_FWHM);
+        Detector detector = new Detector(plane, sampling, mesh, filter, points, LEAST_SNR / 2, 0);
+        int step = Math.max(1, detector.tiles() / SAMPLE_TILES);
+        List<Candidate> stars = fitted(detector.find(tile -> tile % step == step / 2), fwhm);
+        return step > 1 && stars.size() < MOST_STARS / 2 ? fitted(detector.find(tile -> true), fwhm) : stars;
+    }
+
+    private List<Candidate> fitted(List<Detection> found, double fwhm) {
+        double limit = SaturationLevel.of(plane, mesh, found, saturation);
+        StampCutter cutter = new StampCutter(plane, sampling, mesh, limit);
+        double apart = 3 * fwhm;
+        List<Detection> usable = found.stream()
+                .filter(d -> d.peak() + mesh.level() < limit && alone(d, found, apart))
+                .limit(2 * MOST_STARS)
+                .toList();
+        int step = Math.max(1, usable.size() / MOST_STARS);
+        Moffat profile = new Moffat(FIRST_BETA);
+        return IntStream.range(0, usable.size() / step)
+                .parallel()
+                .mapToObj(i -> {
+                    Detection d = usable.get(i * step);
+                    double flux = 4 * d.response() * fwhm * fwhm;
+                    double[] start = {flux, d.centreX() - d.x(), d.centreY() - d.y(), Math.log(fwhm), 0, 0, 0};
+                    return new Candidate(d, cutter.cut(d.x(), d.y(), 2.5 * fwhm + 2), start).fit(profile, 0);
+                })
+                .filter(PsfFinder::sound)
+                .toList();
+    }
+
+    private static boolean alone(Detection d, List<Detection> found, double apart) {
+        for (Detection other : found) {
+            double distance = Math.hypot(other.x() - d.x(), other.y() - d.y());
+            if (distance > 0 && distance < apart && other.response() > 0.03 * d.response()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean sound(Candidate c) {
+        Shape s = c.shape();
+        return s.converged()
+                && s.logFwhmError() < 0.25
+                && s.shear().length() < 0.8
+                && Math.hypot(s.x() - c.detection().x(), s.y() - c.detection().y()) < 2 + 0.5 * s.fwhm();
+    }
+
+    private static double medianFwhm(List<Candidate> stars) {
+        return Math.exp(Robust.median(
+                stars.stream().mapToDouble(c -> c.shape().logFwhm()).toArray()));
+    }
+
+    private Optional<Psf> refine(List<Candidate> first, double width) {
+        List<Detection> found = first.stream().map(Candidate::detection).toList();
+        double limit = SaturationLevel.of(plane, mesh, found, saturation);
+        StampCutter cutter = new StampCutter(plane, sampling, mesh, limit);
+        List<Candidate> stars = typical(first).stream()
+                .map(c -> {
+                    Detection d = c.detection();
+                    Shape s = c.shape();
+                    double[] start = {
+                        s.flux(),
+                        s.x() - d.x(),
+                        s.y() - d.y(),
+                        Math.log(width),
+                        s.shear().g1(),
+                        s.shear().g2(),
+                        0
+                    };
+                    return new Candidate(d, cutter.cut(d.x(), d.y(), 2.5 * width + 2), start);
+                })
+                .toList();
+        double u = 1 / FIRST_BETA;
+        double error = Double.NaN;
+        double photons = 0;
+        for (int pass = 0; pass < 6; pass++) {
+            Moffat profile = new Moffat(1 / u);
+            double slope = photons;
+            stars = stars.parallelStream()
+                    .map(c -> c.fitWithSlope(profile, slope))
+                    .filter(PsfFinder::sound)
+                    .toList();
+            if (stars.isEmpty()) {
+                return Optional.empty();
+            }
+            stars = typical(stars);
+            photons = photonSlope(stars);
+            double[] pull = pull(stars);
+            double next = Math.max(STEEPEST, Math.min(FLATTEST, u + pull[0]));
+            error = pull[1];
+            boolean still = pass > 1 && Math.abs(next - u) < 0.1 * error;
+            u = next;
+            if (still) {
+                break;
+            }
+        }
+        double logFwhm = Robust.median(
+                stars.stream().mapToDouble(c -> c.shape().logFwhm()).toArray());
+        double follows = Robust.median(stars.stream()
+                .mapToDouble(c -> c.slope().logFwhmByInverseBeta())
+                .toArray());
+        return Optional.of(new Psf(new Moffat(1 / u), error, follows, logFwhm, medianShear(stars), photons));
+    }
+
+    /** Those whose width lies with the others'. */
+    private static List<Candidate> typical(List<Candidate> stars) {
+        double[] widths = stars.stream().mapToDouble(c -> c.shape().logFwhm()).toArray();
+        double centre = Robust.median(widths);
+        double spread = Math.max(0.05, Robust.sigma(widths));
+        return stars.stream()
+                .filter(c -> Math.abs(c.shape().logFwhm() - centre) <= 3.5 * spread)
+                .toList();
+    }
+
+    private static double photonSlope(List<Candidate> stars) {
+        double excess = 0;
+        double squared = 0;
+        for (Candidate c : stars) {
+            excess += c.slope().excessByLight();
+            squared += c.slope().lightSquared();
+        }
+        return squared > 0 ? Math.max(0, excess / squared) : 0;
+    }
+
+    /** Step of 1 / beta all stars together ask for, and its standard error. */
+    private static double[] pull(List<Candidate> stars) {
+        double sum = 0;
+        double weight = 0;
+        for (Candidate c : stars) {
+            ProfileSlope slope = c.slope();
+            if (!(slope.curvature() > 0)) {
+                continue;
+            }
+            double variance = 1 / slope.curvature() + OWN_SPREAD * OWN_SPREAD;
+            double step = slope.gradient() / slope.curvature();
+            double huber = Math.min(1, 2 * Math.sqrt(variance) / Math.max(1e-12, Math.abs(step)));
+            sum += huber * step / variance;
+            weight += huber / variance;
+        }
+        return weight > 0 ? new double[] {sum / weight, 1 / Math.sqrt(weight)} : new double[] {0, Double.NaN};
+    }
+
+    private static Shear medianShear(List<Candidate> stars) {
+        return new Shear(
+                Robust.median(
+                        stars.stream().mapToDouble(c -> c.shape().shear().g1()).toArray()),
+                Robust.median(
+                        stars.stream().mapToDouble(c -> c.shape().shear().g2()).toArray()));
+    }
+}
