@@ -17,7 +17,10 @@ import noctuary.fact.Quantity;
  * @param site as rig
  * @param date typed night, for entries without frames
  * @param frames files that the globs matched, sorted by path
- * @param html the body as HTML that cannot run anything
+ * @param closes lessons that exist, as slug#about
+ * @param html the body as HTML that cannot run anything; headings begin at h2, links to other entries lead to
+ *     {@code ../../entries/SLUG/index.html} and to rigs {@code ../../rigs/ID/index.html}
+ * @param attachments to be copied beside the page
  */
 public record Entry(
         String slug,
@@ -37,7 +40,8 @@ public record Entry(
         List<Version> versions,
         List<Lesson> lessons,
         List<String> closes,
-        String html) {
+        String html,
+        List<Attachment> attachments) {
     public Entry {
         frames = List.copyOf(frames);
         exposure = List.copyOf(exposure);
@@ -46,6 +50,73 @@ public record Entry(
         versions = List.copyOf(versions);
         lessons = List.copyOf(lessons);
         closes = List.copyOf(closes);
+        attachments = List.copyOf(attachments);
+    }
+
+    /** An entry whose body shows and links no files. */
+    public Entry(
+            String slug,
+            String file,
+            Path folder,
+            Typed<String> title,
+            Optional<Typed<String>> target,
+            Optional<Typed<String>> rig,
+            Optional<Typed<String>> site,
+            Optional<Typed<LocalDate>> date,
+            List<Path> frames,
+            Optional<Path> stack,
+            List<Typed<TypedExposure>> exposure,
+            Optional<Typed<Quantity>> guidingRms,
+            List<Lost> lost,
+            List<Typed<String>> changes,
+            List<Version> versions,
+            List<Lesson> lessons,
+            List<String> closes,
+            String html) {
+        this(
+                slug,
+                file,
+                folder,
+                title,
+                target,
+                rig,
+                site,
+                date,
+                frames,
+                stack,
+                exposure,
+                guidingRms,
+                lost,
+                changes,
+                versions,
+                lessons,
+                closes,
+                html,
+                List.of());
+    }
+
+    /** The same entry with the lessons it closes. */
+    Entry closing(List<String> lessonIds) {
+        return new Entry(
+                slug,
+                file,
+                folder,
+                title,
+                target,
+                rig,
+                site,
+                date,
+                frames,
+                stack,
+                exposure,
+                guidingRms,
+                lost,
+                changes,
+                versions,
+                lessons,
+                lessonIds,
+                html,
+                attachments);
     }
 
     /** Exposure typed when the frames are gone; filter empty when not told. */
@@ -53,8 +124,12 @@ public record Entry(
 
     public record Lost(double minutes, String cause, String note) {}
 
-    /** @param from {@code stack} or the name of another version */
-    public record Version(String name, Optional<Path> image, String from, List<Step> steps) {}
+    /** @param from {@code stack} or the name of another version of this entry, never in a circle */
+    public record Version(String name, Optional<Path> image, String from, List<Step> steps) {
+        public Version {
+            steps = List.copyOf(steps);
+        }
+    }
 
     /** One processing choice with its setting as typed, which may be empty. */
     public record Step(String choice, String setting) {}

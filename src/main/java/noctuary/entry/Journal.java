@@ -1,6 +1,8 @@
 package noctuary.entry;
 
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import noctuary.fact.Problem;
@@ -8,8 +10,8 @@ import noctuary.fact.Problem;
 /**
  * All that the keeper wrote, and everything wrong with it.
  *
- * @param root the journal's folder
- * @param rigs by id, in order of first use
+ * @param root the journal's folder, with symbolic links resolved
+ * @param rigs by id, in order of the date from which they are in use, undated ones last
  * @param entries sorted by slug
  * @param problems by file and line
  */
@@ -20,9 +22,15 @@ public record Journal(
         Map<String, Site> sites,
         List<Entry> entries,
         List<Problem> problems) {
+    public Journal {
+        rigs = Collections.unmodifiableMap(new LinkedHashMap<>(rigs));
+        sites = Collections.unmodifiableMap(new LinkedHashMap<>(sites));
+        entries = List.copyOf(entries);
+        problems = List.copyOf(problems);
+    }
 
     /** Reads a journal; never throws for what the keeper wrote: all problems are in {@link #problems}. */
     public static Journal read(Path root) {
-        throw new UnsupportedOperationException("not built yet: " + root);
+        return new JournalReader(root).read();
     }
 }

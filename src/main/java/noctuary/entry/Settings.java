@@ -1,13 +1,15 @@
 package noctuary.entry;
 
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
 /**
  * {@code entries/journal.yaml}.
  *
- * @param archive name to folder outside the entries
+ * @param archive name to folder, in the order typed; a path in the settings begins at {@code entries/}
  */
 public record Settings(
         String title,
@@ -17,7 +19,7 @@ public record Settings(
         Map<String, Path> archive,
         Publish publish) {
     public Settings {
-        archive = Map.copyOf(archive);
+        archive = Collections.unmodifiableMap(new LinkedHashMap<>(archive));
     }
 
     /** What may leave the keeper's machine; all private unless said. */

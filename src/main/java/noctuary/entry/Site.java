@@ -1,6 +1,7 @@
 package noctuary.entry;
 
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -18,4 +19,22 @@ public record Site(
         OptionalDouble longitudeDeg,
         OptionalDouble elevationM,
         Optional<ZoneId> zone,
-        String html) {}
+        String html,
+        List<Attachment> attachments) {
+    public Site {
+        attachments = List.copyOf(attachments);
+    }
+
+    /** A site whose body shows and links no files. */
+    public Site(
+            String id,
+            String file,
+            String name,
+            OptionalDouble latitudeDeg,
+            OptionalDouble longitudeDeg,
+            OptionalDouble elevationM,
+            Optional<ZoneId> zone,
+            String html) {
+        this(id, file, name, latitudeDeg, longitudeDeg, elevationM, zone, html, List.of());
+    }
+}

@@ -1,0 +1,155 @@
+package noctuary.entry;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Finds the files that notes name by path or pattern, and never looks beyond their reach. */
+final class FileFinder {
+    private static final int DEEPEST = 12;
+    private static final int MOST = 100_000;
+
+    private final Reach reach;
+
+    FileFinder(Reach reach) {
+        this.reach = reach;
+    }
+
+    /** Files of all patterns, each once, sorted by path. */
+    List<Path> all(List<Typed<String>> patterns, Path folder, Margin margin) {
+        var found = new TreeSet<Path>();
+        for (Typed<String> pattern : patterns) {
+            try {
+                found.addAll(search(pattern.value(), folder));
+            } catch (Unfit e) {
+                margin.fault(pattern.line(), pattern.key(), e);
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    /** The one file of a plain path. */
+    Optional<Path> one(Typed<String> path, Path folder, Margin margin) {
+        try {
+            List<Path> found = search(path.value(), folder);
+            if (found.size() > 1) {
+                throw new Unfit(
+                        Margin.quoted(path.value()) + " matches " + found.size() + " files", "name one of them");
+            }
+            return Optional.of(found.get(0));
+        } catch (Unfit e) {
+            margin.fault(path.line(), path.key(), e);
+            return Optional.empty();
+        }
+    }
+
+    private List<Path> search(String typed, Path folder) throws Unfit {
+        Reach.Route route = reach.route(typed, folder);
+        List<Path> places = List.of(route.start());
+        List<String> steps = route.steps();
+        for (String step : steps.subList(0, steps.size() - 1)) {
+            places = enter(places, step, route);
+        }
+        List<Path> found = new ArrayList<>();
+        for (Path place : places) {
+            found.addAll(files(place, steps.get(steps.size() - 1), route));
+        }
+        if (found.isEmpty()) {
+            throw Missing.explain(typed, route, reach);
+        }
+        return found;
+    }
+
+    private static List<Path> enter(List<Path> places, String step, Reach.Route route) throws Unfit {
+        List<Path> entered = new ArrayList<>();
+        for (Path place : places) {
+            if (step.equals("**")) {
+                descend(place, 0, entered, route);
+            } else if (step.equals("..")) {
+                entered.add(fenced(place.resolve("..").normalize(), route));
+            } else if (Glob.isPattern(step)) {
+                Glob glob = Glob.of(step);
+                for (Path child : children(place, route)) {
+                    if (Files.isDirectory(child) && glob.matches(name(child))) {
+                        entered.add(child);
+                    }
+                }
+            } else if (Files.isDirectory(place.resolve(step))) {
+                entered.add(fenced(place.resolve(step), route));
+            }
+        }
+        return entered;
+    }
+
+    private static void descend(Path place, int depth, List<Path> entered, Reach.Route route) throws Unfit {
+        entered.add(place);
+        if (depth == DEEPEST || entered.size() > MOST) {
+            throw new Unfit("** leads through too many folders", "name the folders");
+        }
+        for (Path child : children(place, route)) {
+            if (Files.isDirectory(child, LinkOption.NOFOLLOW_LINKS)) {
+                descend(child, depth + 1, entered, route);
+            }
+        }
+    }
+
+    private static List<Path> files(Path place, String step, Reach.Route route) throws Unfit {
+        if (!Glob.isPattern(step)) {
+            Path file = place.resolve(step);
+            return Files.isRegularFile(file) && !step.startsWith(".") ? List.of(fenced(file, route)) : List.of();
+        }
+        Glob glob = Glob.of(step);
+        List<Path> files = new ArrayList<>();
+        for (Path child : children(place, route)) {
+            if (glob.matches(name(child)) && Files.isRegularFile(child)) {
+                files.add(fenced(child, route));
+            }
+        }
+        return files;
+    }
+
+    /** What a folder holds, without hidden files, sorted. */
+    static List<Path> children(Path folder, Reach.Route route) throws Unfit {
+        List<Path> children = new ArrayList<>();
+        try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
+            for (Path child : stream) {
+                if (!name(child).startsWith(".") && children.size() < MOST) {
+                    children.add(child);
+                }
+            }
+        } catch (IOException e) {
+            throw new Unfit("a folder below " + route.shown() + " cannot be read", "check that you may read it");
+        }
+        children.sort(null);
+        return children;
+    }
+
+    private static Path fenced(Path path, Reach.Route route) throws Unfit {
+        Path real;
+        try {
+            real = path.toRealPath();
+        } catch (IOException e) {
+            real = path.normalize();
+        }
+        if (!real.startsWith(route.fence())) {
+            throw new Unfit(
+                    Margin.quoted(String.join("/", route.steps())) + " leads out of " + out(route),
+                    "only files inside are read; name an archive folder in entries/journal.yaml");
+        }
+        return path.normalize();
+    }
+
+    private static String out(Reach.Route route) {
+        return route.shown().endsWith(":") ? "the archive folder " + route.shown() : "the journal";
+    }
+
+    private static String name(Path path) {
+        return path.getFileName().toString();
+    }
+}

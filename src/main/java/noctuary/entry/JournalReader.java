@@ -1,0 +1,132 @@
+package noctuary.entry;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads settings, rigs and sites, then the entries that name them, then what entries say of each other. */
+final class JournalReader {
+    private final Ledger ledger = new Ledger();
+    private final Path root;
+    private final NoteFiles files;
+    private final Map<Path, String> pages = new HashMap<>();
+
+    JournalReader(Path root) {
+        this.root = real(root);
+        this.files = new NoteFiles(this.root, ledger);
+    }
+
+    Journal read() {
+        Path entriesFolder = root.resolve("entries");
+        if (!Files.isDirectory(entriesFolder)) {
+            new Margin("entries", ledger)
+                    .fault(0, "", "this folder is not there", "lay out a journal with: noctuary begin DIR");
+            var none = new Settings(
+                    "Journal",
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Map.of(),
+                    new Settings.Publish(false, false));
+            return new Journal(root, none, Map.of(), Map.of(), List.of(), ledger.problems());
+        }
+        SettingsReader settings = SettingsReader.read(entriesFolder, ledger);
+        List<NoteFiles.Found> rigFiles = files.in("rigs");
+        List<NoteFiles.Found> siteFiles = files.in("sites");
+        List<NoteFiles.Found> entryFiles = files.entries();
+        rigFiles.forEach(found -> pages.put(found.file(), "rigs/" + found.name() + "/index.html"));
+        entryFiles.forEach(this::page);
+        Map<String, RigNote> rigs = rigs(rigFiles);
+        Map<String, Site> sites = sites(siteFiles);
+        checkDefault("rig", settings.rig(), rigs);
+        checkDefault("site", settings.site(), sites);
+        var finder = new FileFinder(new Reach(root, settings.settings().archive()));
+        List<Entry> entries = entries(entryFiles, new EntryReader(settings, rigs, sites, finder));
+        return new Journal(root, settings.settings(), rigs, sites, entries, ledger.problems());
+    }
+
+    private void page(NoteFiles.Found found) {
+        String page = "entries/" + found.name() + "/index.html";
+        pages.put(found.file(), page);
+        pages.putIfAbsent(found.file().resolveSibling(found.name()), page);
+        if (!found.folder().equals(root.resolve("entries"))) {
+            pages.put(found.folder(), page);
+        }
+    }
+
+    private Map<String, RigNote> rigs(List<NoteFiles.Found> found) {
+        List<RigNote> rigs = new ArrayList<>();
+        for (NoteFiles.Found file : found) {
+            Margin margin = margin(file);
+            Note note = note(file, margin);
+            rigs.add(RigReader.read(file.name(), note, html(file, note, margin), margin));
+        }
+        rigs.sort(Comparator.comparing((RigNote rig) -> rig.from().orElse(LocalDate.MAX))
+                .thenComparing(RigNote::id));
+        Map<String, RigNote> byId = new LinkedHashMap<>();
+        rigs.forEach(rig -> byId.put(rig.id(), rig));
+        return byId;
+    }
+
+    private Map<String, Site> sites(List<NoteFiles.Found> found) {
+        Map<String, Site> sites = new LinkedHashMap<>();
+        for (NoteFiles.Found file : found) {
+            Margin margin = margin(file);
+            Note note = note(file, margin);
+            sites.put(file.name(), SiteReader.read(file.name(), note, html(file, note, margin), margin));
+        }
+        return sites;
+    }
+
+    private List<Entry> entries(List<NoteFiles.Found> found, EntryReader reader) {
+        List<EntryReader.Draft> drafts = new ArrayList<>();
+        var closing = new Closing();
+        for (NoteFiles.Found file : found) {
+            Margin margin = margin(file);
+            Note note = note(file, margin);
+            drafts.add(reader.read(file.name(), file.folder(), note, html(file, note, margin), margin));
+        }
+        drafts.forEach(draft -> closing.open(draft.entry().lessons()));
+        return drafts.stream()
+                .map(draft -> draft.entry().closing(closing.closed(draft.closes(), draft.margin())))
+                .toList();
+    }
+
+    private void checkDefault(String key, Optional<Typed<String>> id, Map<String, ?> known) {
+        id.ifPresent(typed -> {
+            try {
+                EntryReader.known(typed.value(), key, known);
+            } catch (Unfit e) {
+                new Margin(SettingsReader.FILE, ledger).fault(typed.line(), key, e);
+            }
+        });
+    }
+
+    private static Note note(NoteFiles.Found file, Margin margin) {
+        return Note.of(NoteText.read(file.file(), margin), margin);
+    }
+
+    private NoteHtml.Page html(NoteFiles.Found file, Note note, Margin margin) {
+        return NoteHtml.of(note, new NoteLinks(root, file.folder(), pages, margin), margin);
+    }
+
+    private Margin margin(NoteFiles.Found file) {
+        return new Margin(files.shown(file.file()), ledger);
+    }
+
+    private static Path real(Path root) {
+        try {
+            return root.toRealPath();
+        } catch (IOException e) {
+            return root.toAbsolutePath().normalize();
+        }
+    }
+}

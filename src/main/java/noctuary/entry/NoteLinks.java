@@ -1,0 +1,121 @@
+package noctuary.entry;
+
+import java.io.IOException;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Where the links and pictures of one note lead: to the web, to other notes' pages, to files inside the journal. */
+final class NoteLinks {
+    private static final Pattern SCHEME = Pattern.compile("([A-Za-z][A-Za-z0-9+.-]*):.*", Pattern.DOTALL);
+    private static final Set<String> ALLOWED = Set.of("http", "https", "mailto");
+    private static final Set<String> PICTURES = Set.of("png", "jpg", "jpeg", "gif", "webp");
+    private static final Set<String> PAPERS = Set.of("txt", "csv", "pdf");
+    private static final String TO_ROOT = "../../";
+
+    private final Path root;
+    private final Path folder;
+    private final Map<Path, String> pages;
+    private final Margin margin;
+    private final Map<Path, Attachment> attachments = new LinkedHashMap<>();
+    private final Set<String> names = new HashSet<>();
+
+    /**
+     * @param root with symbolic links resolved
+     * @param folder of the note
+     * @param pages of all notes, from the site's top folder, by the note's path and, for entries, its folder's
+     */
+    NoteLinks(Path root, Path folder, Map<Path, String> pages, Margin margin) {
+        this.root = root;
+        this.folder = folder;
+        this.pages = new HashMap<>(pages);
+        this.margin = margin;
+    }
+
+    List<Attachment> attachments() {
+        return List.copyOf(attachments.values());
+    }
+
+    /** Whether a link leads to the web. */
+    static boolean isRemote(String url) {
+        Matcher scheme = SCHEME.matcher(url);
+        return scheme.matches() && ALLOWED.contains(scheme.group(1).toLowerCase(Locale.ROOT)) && isPlain(url);
+    }
+
+    /** The address to write, or empty, with a notice, for a link that must not or cannot lead anywhere. */
+    Optional<String> link(String url, int line) {
+        if (isRemote(url) || url.startsWith("#") && isPlain(url)) {
+            return Optional.of(url);
+        }
+        Optional<Path> file = local(url, line);
+        if (file.isEmpty()) {
+            return Optional.empty();
+        }
+        String page = pages.get(file.get());
+        if (page != null) {
+            int hash = url.indexOf('#');
+            return Optional.of(TO_ROOT + page + (hash < 0 ? "" : url.substring(hash)));
+        }
+        return attached(file.get(), url, line, true);
+    }
+
+    /** The picture file inside the journal, or empty with a notice. */
+    Optional<Attachment> picture(String url, int line) {
+        Optional<Path> file = local(url, line);
+        return file.flatMap(path -> attached(path, url, line, false)).map(href -> attachments.get(file.get()));
+    }
+
+    private Optional<String> attached(Path file, String url, int line, boolean papers) {
+        String name = file.getFileName().toString();
+        String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+        boolean fits = PICTURES.contains(ending) || papers && PAPERS.contains(ending);
+        if (!fits || !Files.isRegularFile(file)) {
+            return refuse(
+                    url,
+                    line,
+                    papers
+                            ? "link to a note, a picture, or a txt, csv or pdf file"
+                            : "show a png, jpg, gif or webp file");
+        }
+        return Optional.of(attachments
+                .computeIfAbsent(file, path -> new Attachment("files/" + Slug.unique(Slug.of(name), names), path))
+                .href());
+    }
+
+    private Optional<Path> local(String url, int line) {
+        boolean odd = !isPlain(url) || url.isEmpty() || SCHEME.matcher(url).matches() || url.indexOf('\\') >= 0;
+        if (odd || url.startsWith("/") || url.startsWith("?")) {
+            return refuse(url, line, "only http, https and mailto links, and paths beside the note, are followed");
+        }
+        try {
+            String path = URLDecoder.decode(url.replaceAll("[?#].*", "").replace("+", "%2B"), StandardCharsets.UTF_8);
+            Path file = folder.resolve(path).normalize();
+            if (!file.startsWith(root) || !file.toRealPath().startsWith(root)) {
+                return refuse(url, line, "only files inside the journal are linked");
+            }
+            return Optional.of(file);
+        } catch (IOException | IllegalArgumentException e) {
+            return refuse(url, line, "there is no such file beside this note");
+        }
+    }
+
+    private static boolean isPlain(String url) {
+        return url.chars().noneMatch(c -> c <= ' ' || c == 0x7f);
+    }
+
+    private <T> Optional<T> refuse(String url, int line, String hint) {
+        margin.notice(line, "", "the link to " + Margin.quoted(url) + " leads nowhere", hint);
+        return Optional.empty();
+    }
+}
