@@ -1,6 +1,8 @@
 package noctuary.rig;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -33,6 +35,51 @@ public record RigFigures(
     }
 
     public static RigFigures of(RigSpec rig) {
-        throw new UnsupportedOperationException("not built yet: " + rig);
+        RigSpec.Optics optics = rig.optics();
+        OptionalDouble pixelUm = rig.camera().pixelUm();
+        OptionalDouble focal = effectiveFocalLength(optics);
+        OptionalDouble ratio = Maybe.of(focal, optics.apertureMm(), Optics::focalRatio);
+        OptionalDouble scale = Maybe.of(pixelUm, focal, Optics::imageScaleArcsecPerPx);
+        Sensor sensor = Sensor.of(rig.camera());
+        OptionalDouble airy = Maybe.of(optics.apertureMm(), d -> Optics.airyFwhmArcsec(Optics.GREEN_NM, d));
+        Spacing spacing = Spacing.of(rig);
+        OptionalDouble payload = payload(rig);
+        List<Check> checks = new ArrayList<>();
+        SamplingCheck.of(scale, airy, pixelUm, ratio).ifPresent(checks::add);
+        SpacingCheck.of(spacing).ifPresent(checks::add);
+        checks.addAll(JointChecks.of(rig.train()));
+        CircleCheck.of(sensor.diagonalMm(), optics.imageCircleMm()).ifPresent(checks::add);
+        LoadCheck.of(payload, rig.mountCapacityKg()).ifPresent(checks::add);
+        return new RigFigures(
+                focal,
+                ratio,
+                scale,
+                Maybe.of(sensor.widthMm(), focal, Optics::fieldDeg),
+                Maybe.of(sensor.heightMm(), focal, Optics::fieldDeg),
+                sensor.diagonalMm(),
+                airy,
+                Maybe.of(optics.apertureMm(), d -> Optics.rayleighArcsec(Optics.GREEN_NM, d)),
+                Maybe.of(ratio, n -> Optics.depthOfFocusUm(Optics.GREEN_NM, n)),
+                spacing.requiredMm(),
+                spacing.actualMm(),
+                payload,
+                checks);
+    }
+
+    /** Why a figure of {@link #of} is absent, by the name of the component; nothing for those that are there. */
+    public static Map<String, String> missing(RigSpec rig) {
+        return Missing.of(rig);
+    }
+
+    private static OptionalDouble effectiveFocalLength(RigSpec.Optics optics) {
+        double factor = optics.reducer().orElse(1);
+        return Maybe.of(optics.focalLengthMm(), f -> Optics.effectiveFocalLengthMm(f, factor));
+    }
+
+    private static OptionalDouble payload(RigSpec rig) {
+        return rig.payload().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        rig.payload().stream().mapToDouble(RigSpec.Load::massKg).sum());
     }
 }

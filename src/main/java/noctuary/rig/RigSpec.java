@@ -37,8 +37,25 @@ public record RigSpec(
             Optional<Joint> front,
             Optional<Joint> rear) {}
 
-    /** A thread as typed, such as {@code M48x0.75 male}. */
-    public record Joint(String text, double diameterMm, double pitchMm, boolean male) {}
+    /**
+     * A thread as typed, such as {@code M48x0.75 male}, or a push fit.
+     *
+     * @param diameterMm nominal; NaN where the text was not understood
+     * @param pitchMm 0 for a push fit; NaN where the text was not understood
+     */
+    public record Joint(String text, double diameterMm, double pitchMm, boolean male) {
+        /**
+         * Reads {@code M48x0.75 male}, {@code 2 in x 24 tpi female} or {@code 1.25 in push-fit male}. Never fails: a joint
+         * written otherwise is kept {@linkplain #unread() unread}, and the rig's checks tell how to write it.
+         */
+        public static Joint parse(String text) {
+            return JointText.read(text);
+        }
+
+        public boolean unread() {
+            return Double.isNaN(diameterMm);
+        }
+    }
 
     public record Load(String name, double massKg) {}
 }
