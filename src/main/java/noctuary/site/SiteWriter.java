@@ -1,17 +1,103 @@
 package noctuary.site;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Map;
+import noctuary.entry.Settings;
+import noctuary.measure.RigSheet;
+import noctuary.measure.TargetSheet;
+import noctuary.site.page.MethodPage;
 
-/** Writes every page, asset and download into a folder. */
+/** Writes every page, asset and download into a folder. Files that would not change are not touched. */
 public final class SiteWriter {
-    private SiteWriter() {}
+    private final SiteContent content;
+    private final Templates templates;
+    private final Assets assets;
+    private final Path output;
+
+    private SiteWriter(SiteContent content, Path ownTemplates, Path output) throws IOException {
+        this.content = content;
+        this.templates = new Templates(ownTemplates);
+        this.assets = new Assets(ownTemplates);
+        this.output = output;
+    }
 
     /**
      * @param ownTemplates the keeper's template folder, which may be missing; a file there replaces ours
+     * @throws TemplateFault when a template is wrong, naming template and line
      * @throws IOException when the folder cannot be written
      */
     public static void write(SiteContent content, Path ownTemplates, Path output) throws IOException {
-        throw new IOException("not built yet: " + content + ownTemplates + output);
+        new SiteWriter(content, ownTemplates, output).writeAll();
     }
+
+    private void writeAll() throws IOException {
+        Ledger ledger = new Ledger(content);
+        Settings settings = content.journal().settings();
+        Heads heads = new Heads(settings, Assets.STYLESHEETS);
+        Charts charts = new Charts(ledger);
+        Downloads downloads = new Downloads(ledger);
+        for (String stylesheet : Assets.STYLESHEETS) {
+            put(stylesheet, assets.read(stylesheet));
+        }
+        put(Assets.SCRIPT, assets.read(Assets.SCRIPT));
+        for (Map.Entry<String, String> file : downloads.files().entrySet()) {
+            put(file.getKey(), file.getValue().getBytes(StandardCharsets.UTF_8));
+        }
+        page(Address.JOURNAL, "journal.ftlh", new JournalPages(ledger, heads, charts).page());
+        page(Address.NIGHTS, "nights.ftlh", new NightPages(ledger, heads).page());
+        page(Address.METHOD, "method.ftlh", method(heads));
+        page(Address.DOWNLOADS, "data.ftlh", downloads.page(heads));
+        entries(new EntryPages(ledger, heads, charts));
+        targets(new TargetPages(ledger, heads, charts));
+        rigs(new RigPages(ledger, heads, charts));
+    }
+
+    private void entries(EntryPages pages) throws IOException {
+        for (int i = 0; i < content.entries().size(); i++) {
+            String slug = content.entries().get(i).entry().slug();
+            page(Address.entry(slug), "entry.ftlh", pages.page(i));
+        }
+    }
+
+    private void targets(TargetPages pages) throws IOException {
+        page(Address.TARGETS, "targets.ftlh", pages.index());
+        for (TargetSheet target : content.targets()) {
+            page(Address.target(target.id()), "target.ftlh", pages.page(target));
+        }
+    }
+
+    private void rigs(RigPages pages) throws IOException {
+        page(Address.RIGS, "rigs.ftlh", pages.index());
+        for (RigSheet rig : content.rigs().values()) {
+            page(Address.rig(rig.note().id()), "rig.ftlh", pages.page(rig));
+        }
+    }
+
+    private static MethodPage method(Heads heads) {
+        String description = "Every definition, formula and source behind the numbers of this journal.";
+        return new MethodPage(heads.of(Address.METHOD, "Method", description), Methods.contents());
+    }
+
+    private void page(Address address, String template, Record model) throws IOException {
+        put(address.path(), templates.fill(template, model).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void put(String path, byte[] bytes) throws IOException {
+        Path file = output.resolve(path);
+        if (!file.normalize().startsWith(output.normalize())) {
+            throw new IOException(path + " leads out of the output folder");
+        }
+        if (Files.isRegularFile(file) && Files.size(file) == bytes.length) {
+            if (Arrays.equals(Files.readAllBytes(file), bytes)) {
+                return;
+            }
+        }
+        Files.createDirectories(file.getParent());
+        Files.write(file, bytes);
+    }
+
 }

@@ -1,0 +1,129 @@
+package noctuary.site;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import noctuary.measure.EntrySheet;
+import noctuary.measure.Figure;
+import noctuary.measure.TargetSheet;
+import noctuary.site.SiteContent.Picture;
+import noctuary.site.page.TargetPage;
+
+/**
+ * Attempts brought to the scale of the reference attempt, and turned like it where the stars matched. The patch shown is
+ * the smallest field among them, about the middle of each picture.
+ */
+final class Alignments {
+    private final Ledger ledger;
+    private final Address here;
+    private final TargetSheet target;
+    private final Plates plates;
+    private final double patchWidth;
+    private final double patchHeight;
+
+    Alignments(Ledger ledger, Address here, TargetSheet target) {
+        this.ledger = ledger;
+        this.here = here;
+        this.target = target;
+        this.plates = new Plates(ledger, here);
+        this.patchWidth = smallest(false);
+        this.patchHeight = smallest(true);
+    }
+
+    /** Size of the patch on the sky, when the reference's scale is known; else empty. */
+    String patch() {
+        OptionalDouble scale = ledger.entry(target.reference())
+                .flatMap(sheet -> sheet.figure(Figure.IMAGE_SCALE).value())
+                .map(q -> OptionalDouble.of(q.value()))
+                .orElse(OptionalDouble.empty());
+        if (scale.isEmpty() || patchWidth == Double.MAX_VALUE) {
+            return "";
+        }
+        return arcminutes(patchWidth * scale.getAsDouble()) + " × " + arcminutes(patchHeight * scale.getAsDouble());
+    }
+
+    /** Null without a picture. */
+    TargetPage.View view(TargetSheet.Attempt attempt, EntrySheet sheet) {
+        Optional<String> face = plates.face(sheet);
+        if (face.isEmpty()) {
+            return null;
+        }
+        Picture picture = ledger.pictures(sheet).get(face.get());
+        double scale = scale(attempt, sheet).orElse(1);
+        double width = picture.sourceWidth() * scale;
+        double height = picture.sourceHeight() * scale;
+        String path = picture.sizes().get(picture.sizes().size() - 1).path();
+        return new TargetPage.View(
+                here.to(path),
+                here.to(path),
+                plates.alternative(sheet, face.get()),
+                viewBox(),
+                number(patchWidth),
+                number(patchHeight),
+                transform(attempt, width, height),
+                number(width),
+                number(height));
+    }
+
+    /** How the picture came to its scale and orientation, in a sentence. */
+    String laid(TargetSheet.Attempt attempt, EntrySheet sheet) {
+        if (attempt.slug().equals(target.reference())) {
+            return "The reference: the others are brought to its scale and orientation.";
+        }
+        if (attempt.matched() > 0 && attempt.scale().isPresent()) {
+            return "Laid on the reference by " + attempt.matched() + " stars: scale "
+                    + Numerals.fixed(attempt.scale(), 4) + ", turned by " + Numerals.fixed(attempt.rotationDeg(), 2)
+                    + "°" + (attempt.mirrored() ? ", mirrored" : "") + ", residual "
+                    + Numerals.fixed(attempt.rmsPx(), 2) + " px.";
+        }
+        return scale(attempt, sheet).isPresent()
+                ? "Its stars did not match the reference's: scale from the image scales, not turned."
+                : "Its stars did not match the reference's and its scale is not known: shown as it is.";
+    }
+
+    private double smallest(boolean height) {
+        return target.attempts().stream()
+                .flatMap(attempt -> ledger.entry(attempt.slug()).stream()
+                        .flatMap(sheet -> plates.face(sheet).stream()
+                                .map(face -> ledger.pictures(sheet).get(face))
+                                .map(p -> scale(attempt, sheet).orElse(1)
+                                        * (height ? p.sourceHeight() : p.sourceWidth()))))
+                .min(Double::compare)
+                .orElse(Double.MAX_VALUE);
+    }
+
+    private OptionalDouble scale(TargetSheet.Attempt attempt, EntrySheet sheet) {
+        if (attempt.scale().isPresent()) {
+            return attempt.scale();
+        }
+        Optional<Double> own = sheet.figure(Figure.IMAGE_SCALE).map(q -> q.value());
+        Optional<Double> reference = ledger.entry(target.reference())
+                .flatMap(s -> s.figure(Figure.IMAGE_SCALE).map(q -> q.value()));
+        return own.isPresent() && reference.isPresent()
+                ? OptionalDouble.of(own.get() / reference.get())
+                : OptionalDouble.empty();
+    }
+
+    private String viewBox() {
+        return number(-patchWidth / 2) + " " + number(-patchHeight / 2) + " " + number(patchWidth) + " "
+                + number(patchHeight);
+    }
+
+    /** Counter-clockwise as seen, since the pictures stand with +y up; SVG turns the other way. */
+    private static String transform(TargetSheet.Attempt attempt, double width, double height) {
+        String turn = attempt.rotationDeg().isPresent()
+                ? "rotate(" + number(-attempt.rotationDeg().getAsDouble()) + ") "
+                : "";
+        String mirror = attempt.mirrored() ? "scale(-1 1) " : "";
+        return turn + mirror + "translate(" + number(-width / 2) + " " + number(-height / 2) + ")";
+    }
+
+    private static String arcminutes(double arcsec) {
+        return arcsec >= 3600
+                ? Numerals.fixed(arcsec / 3600, 2) + "°"
+                : Numerals.fixed(arcsec / 60, 1) + "′";
+    }
+
+    private static String number(double value) {
+        return Numerals.trimmed(value, 3).replace('\u2212', '-');
+    }
+}

@@ -1,0 +1,33 @@
+package noctuary.site;
+
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Style sheets and the script: ours, each replaceable by a file of the same name in the keeper's folder. */
+final class Assets {
+    static final List<String> STYLESHEETS = List.of("assets/site.css", "assets/charts.css");
+    static final String SCRIPT = "assets/site.js";
+
+    private final Path own;
+
+    Assets(Path ownTemplates) {
+        this.own = ownTemplates;
+    }
+
+    byte[] read(String name) throws IOException {
+        Path replacement = own == null ? null : own.resolve(name);
+        if (replacement != null && Files.isRegularFile(replacement)) {
+            return Files.readAllBytes(replacement);
+        }
+        try (InputStream in = Assets.class.getResourceAsStream(Templates.FOLDER + "/" + name)) {
+            if (in == null) {
+                throw new FileNotFoundException(name + " is missing from the program");
+            }
+            return in.readAllBytes();
+        }
+    }
+}

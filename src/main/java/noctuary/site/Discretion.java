@@ -1,0 +1,61 @@
+package noctuary.site;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import noctuary.entry.Journal;
+
+/**
+ * What may be said of the keeper's machine: never a path outside the journal, and names of frames only when the settings
+ * say so. Text passes through here before it reaches a page or a download.
+ */
+final class Discretion {
+    private static final Pattern ABSOLUTE =
+            Pattern.compile("(?:(?<![\\w.\\-/:])/|\\b[A-Za-z]:[\\\\/]|\\\\\\\\)(?:[^\\s/\\\\\"'<>|,;:]+[\\\\/])+");
+    private static final Pattern FRAME = Pattern.compile(
+            "[^\\s\"'<>|,;()]+\\.(?:fits?|fts|tiff?|png|jpe?g)(?:\\.(?:fz|gz))?\\b", Pattern.CASE_INSENSITIVE);
+
+    private final Map<String, String> folders = new LinkedHashMap<>();
+    private final boolean fileNames;
+
+    Discretion(Journal journal) {
+        this.fileNames = journal.settings().publish().fileNames();
+        journal.settings().archive().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .forEach(e -> folder(journal.root().resolve(e.getValue()), e.getKey() + ":"));
+        folder(journal.root(), "");
+    }
+
+    private void folder(Path folder, String said) {
+        folders.put(folder.toAbsolutePath().normalize() + "/", said);
+        folders.put(folder.toAbsolutePath().normalize().toString().replace('/', '\\') + "\\", said);
+    }
+
+    /** A sentence without paths, and without names of frames unless they may be told. */
+    String text(String text) {
+        String said = text;
+        for (String folder : byLength()) {
+            said = said.replace(folder, folders.get(folder));
+        }
+        said = ABSOLUTE.matcher(said).replaceAll("");
+        return fileNames ? said : FRAME.matcher(said).replaceAll(Matcher.quoteReplacement("a frame"));
+    }
+
+    /** A file as it may be named, such as {@code entries/m27.md}, {@code lights/003.fits} or {@code a frame}. */
+    String file(String file) {
+        return text(file);
+    }
+
+    boolean namesFiles() {
+        return fileNames;
+    }
+
+    private Iterable<String> byLength() {
+        return folders.keySet().stream()
+                .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder()))
+                .toList();
+    }
+}

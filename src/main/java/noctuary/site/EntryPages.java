@@ -1,0 +1,128 @@
+package noctuary.site;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import noctuary.entry.Entry;
+import noctuary.measure.EntrySheet;
+import noctuary.measure.Figure;
+import noctuary.site.page.EntryPage;
+import noctuary.site.page.FactRow;
+import noctuary.site.page.Labelled;
+import noctuary.site.page.Link;
+import noctuary.site.page.Markup;
+import noctuary.site.page.Plate;
+
+/** One page an entry. */
+final class EntryPages {
+    private final Ledger ledger;
+    private final Heads heads;
+    private final Charts charts;
+
+    EntryPages(Ledger ledger, Heads heads, Charts charts) {
+        this.ledger = ledger;
+        this.heads = heads;
+        this.charts = charts;
+    }
+
+    /** @param at position among the entries, newest first */
+    EntryPage page(int at) {
+        List<EntrySheet> entries = ledger.content().entries();
+        EntrySheet sheet = entries.get(at);
+        Address here = Address.entry(sheet.entry().slug());
+        String title = sheet.entry().title().value();
+        String target = ledger.targetName(sheet);
+        Facts facts = new Facts(here, ledger.discretion());
+        EntryPictures pictures = new EntryPictures(ledger, charts, here, sheet);
+        FrameRows frames = new FrameRows(sheet, ledger.discretion());
+        return new EntryPage(
+                heads.of(here, title, description(sheet, target)),
+                title,
+                ledger.targetLink(here, sheet),
+                nights(here, sheet),
+                ledger.rigLink(here, sheet),
+                ledger.siteName(sheet),
+                pictures.hero(),
+                pictures.heroCaption(),
+                NoteBody.under(2, sheet.entry().html()),
+                glance(sheet),
+                facts(facts, sheet),
+                filters(facts, sheet),
+                pictures.stars(),
+                sheet.frames().size() > 1 ? charts.course(sheet) : null,
+                frames.rows(),
+                pictures.versions(),
+                sheet.entry().lost().stream().map(EntryPages::lost).toList(),
+                sheet.entry().changes().stream().map(c -> c.value()).toList(),
+                sheet.entry().lessons().stream()
+                        .map(l -> new EntryPage.LessonRow(anchor(l), l.about(), l.todo()))
+                        .toList(),
+                new Rows(ledger, here).problems(sheet.problems()),
+                at + 1 < entries.size() ? ledger.entryLink(here, entries.get(at + 1)) : null,
+                at > 0 ? ledger.entryLink(here, entries.get(at - 1)) : null);
+    }
+
+    private static String description(EntrySheet sheet, String target) {
+        String night = sheet.night().map(date -> ", night of " + Dates.reading(date)).orElse("");
+        String exposure = sheet.figure(Figure.EXPOSURE)
+                .map(q -> ", " + Numerals.of(q) + " of exposure")
+                .orElse("");
+        return (target.isEmpty() ? "An image" : target) + night + exposure + ".";
+    }
+
+    private static String anchor(Entry.Lesson lesson) {
+        return lesson.id().substring(lesson.id().indexOf('#') + 1);
+    }
+
+    private static List<EntryPage.NightOf> nights(Address here, EntrySheet sheet) {
+        List<LocalDate> nights = sheet.nights().isEmpty()
+                ? sheet.night().value().stream().toList()
+                : sheet.nights();
+        return nights.stream()
+                .map(night -> new EntryPage.NightOf(
+                        night.toString(), Dates.reading(night), here.to(Address.NIGHTS) + "#night-" + night))
+                .toList();
+    }
+
+    /** The five numbers that a keeper looks for first; absent ones are left out here and explained among the facts. */
+    private static List<Labelled> glance(EntrySheet sheet) {
+        return Stream.of(
+                        Figure.EXPOSURE,
+                        Figure.FWHM_ARCSEC,
+                        Figure.ELLIPTICITY,
+                        Figure.IMAGE_SCALE,
+                        Figure.BACKGROUND_NOISE)
+                .flatMap(figure -> sheet.figure(figure).map(Numerals::of).stream()
+                        .map(value -> new Labelled(figure.label(), value)))
+                .toList();
+    }
+
+    private static List<FactRow> facts(Facts facts, EntrySheet sheet) {
+        Stream<FactRow> head = Stream.of(
+                facts.row("target", "Target", sheet.target(), name -> name),
+                facts.row("night", "Night", sheet.night(), Dates::reading));
+        Stream<FactRow> rest =
+                Arrays.stream(Figure.values()).map(f -> facts.quantity(f.id(), f.label(), sheet.figure(f)));
+        return Stream.concat(head, rest).toList();
+    }
+
+    private static List<EntryPage.FilterRow> filters(Facts facts, EntrySheet sheet) {
+        double longest = sheet.exposureByFilter().values().stream()
+                .flatMap(fact -> fact.value().stream())
+                .mapToDouble(q -> q.value())
+                .max()
+                .orElse(1);
+        return sheet.exposureByFilter().entrySet().stream()
+                .map(e -> new EntryPage.FilterRow(
+                        facts.quantity("filter", e.getKey().isEmpty() ? "no filter told" : e.getKey(), e.getValue()),
+                        (int) Math.round(
+                                100 * e.getValue().map(q -> q.value()).orElse(0.0) / longest)))
+                .toList();
+    }
+
+    private static EntryPage.LostRow lost(Entry.Lost lost) {
+        return new EntryPage.LostRow(Numerals.duration(lost.minutes() * 60), lost.cause(), lost.note());
+    }
+}

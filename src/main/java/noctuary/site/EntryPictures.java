@@ -1,0 +1,91 @@
+package noctuary.site;
+
+import java.util.List;
+import java.util.Optional;
+import noctuary.entry.Entry;
+import noctuary.measure.EntrySheet;
+import noctuary.measure.FrameReport;
+import noctuary.measure.FrameSheet;
+import noctuary.site.page.EntryPage;
+import noctuary.site.page.Markup;
+import noctuary.site.page.Plate;
+import noctuary.stars.Zone;
+
+/** Pictures, star shapes and versions on an entry's page. */
+final class EntryPictures {
+    private static final String[] ROWS = {"bottom", "middle", "top"};
+    private static final String[] COLUMNS = {"left", "centre", "right"};
+
+    private final Charts charts;
+    private final EntrySheet sheet;
+    private final Plates plates;
+    private final Optional<String> face;
+
+    EntryPictures(Ledger ledger, Charts charts, Address here, EntrySheet sheet) {
+        this.charts = charts;
+        this.sheet = sheet;
+        this.plates = new Plates(ledger, here);
+        this.face = plates.face(sheet);
+    }
+
+    /** The finished picture, else the stack with its stars; null without any. */
+    Plate hero() {
+        return face.map(name -> plates.plate(sheet, name, isStack(name) ? overlay() : Markup.NONE))
+                .orElse(null);
+    }
+
+    String heroCaption() {
+        return face.map(name -> isStack(name) ? "Linear data, stretched for viewing." : "Version “" + name + "”.")
+                .orElse("");
+    }
+
+    /** Null when no file was measured. */
+    EntryPage.Stars stars() {
+        if (sheet.shown().isEmpty()) {
+            return null;
+        }
+        FrameSheet shown = sheet.shown().get();
+        boolean heroIsStack = face.filter(EntryPictures::isStack).isPresent();
+        List<Zone> zones = shown.report().zones();
+        return new EntryPage.Stars(
+                heroIsStack ? null : plates.plate(sheet, Plates.STACK, overlay()),
+                zones.isEmpty() ? null : charts.shapes(shown),
+                zones.stream().map(EntryPictures::zone).toList(),
+                shown.report().stars().map(EntryPictures::summary).orElse(""));
+    }
+
+    List<EntryPage.VersionPart> versions() {
+        return sheet.entry().versions().stream().map(this::version).toList();
+    }
+
+    private EntryPage.VersionPart version(Entry.Version version) {
+        List<String> steps = version.steps().stream()
+                .map(step -> step.setting().isEmpty() ? step.choice() : step.choice() + " " + step.setting())
+                .toList();
+        boolean isHero = face.filter(version.name()::equals).isPresent();
+        Plate plate = isHero ? null : plates.plate(sheet, version.name(), Markup.NONE);
+        return new EntryPage.VersionPart(version.name(), version.from(), steps, plate);
+    }
+
+    private Markup overlay() {
+        return sheet.shown().map(charts::overlay).orElse(Markup.NONE);
+    }
+
+    private static boolean isStack(String name) {
+        return name.equals(Plates.STACK);
+    }
+
+    private static String summary(FrameReport.Stars stars) {
+        return Numerals.count(stars.found(), "star", "stars") + " found, " + stars.measured() + " measured, "
+                + stars.saturated() + " saturated.";
+    }
+
+    private static EntryPage.ZoneRow zone(Zone zone) {
+        return new EntryPage.ZoneRow(
+                ROWS[zone.row()] + " " + COLUMNS[zone.column()],
+                zone.stars(),
+                Numerals.fixed(zone.fwhmPx(), 2),
+                Numerals.fixed(zone.ellipticity(), 3),
+                Numerals.fixed(zone.angleDeg(), 0));
+    }
+}

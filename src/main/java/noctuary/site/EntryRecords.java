@@ -1,0 +1,102 @@
+package noctuary.site;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import noctuary.entry.Entry;
+import noctuary.entry.Typed;
+import noctuary.fact.Fact;
+import noctuary.fact.Origin;
+import noctuary.fact.Quantity;
+import noctuary.measure.EntrySheet;
+import noctuary.measure.Figure;
+import noctuary.measure.FrameReport;
+import noctuary.measure.FrameSheet;
+import noctuary.site.JournalRecord.EntryRecord;
+import noctuary.site.JournalRecord.ProblemRecord;
+import noctuary.site.JournalRecord.VersionRecord;
+
+/** Entries as they stand in the downloads. */
+final class EntryRecords {
+    private final Ledger ledger;
+
+    EntryRecords(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    EntryRecord of(EntrySheet sheet) {
+        Entry entry = sheet.entry();
+        Discretion discretion = ledger.discretion();
+        return new EntryRecord(
+                entry.slug(),
+                entry.title().value(),
+                sheet.target().value().orElse(null),
+                sheet.night().map(LocalDate::toString).orElse(null),
+                sheet.nights().stream().map(LocalDate::toString).toList(),
+                entry.rig().map(Typed::value).orElse(null),
+                entry.site().map(Typed::value).orElse(null),
+                number(sheet, Figure.EXPOSURE),
+                byFilter(sheet),
+                sheet.frames().size(),
+                number(sheet, Figure.IMAGE_SCALE),
+                scaleFrom(sheet).orElse(null),
+                number(sheet, Figure.FWHM_ARCSEC),
+                number(sheet, Figure.FWHM_PX),
+                number(sheet, Figure.ELLIPTICITY),
+                number(sheet, Figure.BACKGROUND_LEVEL),
+                number(sheet, Figure.BACKGROUND_NOISE),
+                List.of(),
+                sheet.problems().stream()
+                        .map(p -> new ProblemRecord(
+                                discretion.text(p.where()), discretion.text(p.what()), discretion.text(p.hint())))
+                        .toList(),
+                entry.versions().stream().map(EntryRecords::version).toList());
+    }
+
+    /** {@code wcs}, {@code header optics} or {@code rig}: as the measured file says, else rig when it was typed. */
+    static Optional<String> scaleFrom(EntrySheet sheet) {
+        Fact<Quantity> scale = sheet.figure(Figure.IMAGE_SCALE);
+        if (scale.value().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<String> measured = sheet.shown()
+                .map(FrameSheet::report)
+                .flatMap(FrameReport::imageScale)
+                .map(FrameReport.Scale::from);
+        return measured.isPresent() ? measured : Optional.of(restsOnTyped(scale) ? "rig" : "header optics");
+    }
+
+    private static boolean restsOnTyped(Fact<Quantity> fact) {
+        Origin origin = ((Fact.Known<Quantity>) fact).reading().origin();
+        return origin instanceof Origin.Typed
+                || origin instanceof Origin.Derived derived
+                        && derived.inputs().stream().anyMatch(input -> input.origin() instanceof Origin.Typed);
+    }
+
+    private static Map<String, Double> byFilter(EntrySheet sheet) {
+        Map<String, Double> seconds = new LinkedHashMap<>();
+        sheet.exposureByFilter()
+                .forEach((filter, fact) ->
+                        seconds.put(filter, fact.map(Quantity::value).orElse(null)));
+        return seconds;
+    }
+
+    private static VersionRecord version(Entry.Version version) {
+        OptionalDouble absent = OptionalDouble.empty();
+        List<String> steps = version.steps().stream()
+                .map(step -> step.setting().isEmpty() ? step.choice() : step.choice() + ": " + step.setting())
+                .toList();
+        return new VersionRecord(
+                version.name(), version.from(), steps, absent, absent, absent, absent, absent, absent, absent);
+    }
+
+    static OptionalDouble number(EntrySheet sheet, Figure figure) {
+        return sheet.figure(figure)
+                .value()
+                .map(q -> OptionalDouble.of(q.value()))
+                .orElse(OptionalDouble.empty());
+    }
+}

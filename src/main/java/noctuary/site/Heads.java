@@ -1,0 +1,48 @@
+package noctuary.site;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import noctuary.entry.Settings;
+import noctuary.site.page.Head;
+import noctuary.site.page.Link;
+
+/** The start of every page: title, description, and the way to the sections that exist. */
+final class Heads {
+    private static final Map<String, Address> SECTIONS = sections();
+
+    private final Settings settings;
+    private final List<String> stylesheets;
+
+    /** @param stylesheets paths from the top folder */
+    Heads(Settings settings, List<String> stylesheets) {
+        this.settings = settings;
+        this.stylesheets = List.copyOf(stylesheets);
+    }
+
+    Head of(Address page, String title, String description) {
+        String section = page.path().contains("/")
+                ? page.path().substring(0, page.path().indexOf('/'))
+                : "";
+        List<Link> nav = SECTIONS.entrySet().stream()
+                .map(e -> new Link(
+                        e.getKey(),
+                        page.to(e.getValue()),
+                        section.equals(e.getValue().path().replaceFirst("/?index.html", ""))))
+                .toList();
+        List<String> sheets = stylesheets.stream().map(page::to).toList();
+        return new Head(
+                title, description, page.root(), settings.title(), settings.keeper().orElse(""), sheets, nav);
+    }
+
+    private static Map<String, Address> sections() {
+        Map<String, Address> sections = new LinkedHashMap<>();
+        sections.put("Journal", Address.JOURNAL);
+        sections.put("Targets", Address.TARGETS);
+        sections.put("Rigs", Address.RIGS);
+        sections.put("Nights", Address.NIGHTS);
+        sections.put("Method", Address.METHOD);
+        sections.put("Data", Address.DOWNLOADS);
+        return sections;
+    }
+}

@@ -1,0 +1,87 @@
+package noctuary.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import noctuary.fact.Problem;
+import noctuary.measure.EntrySheet;
+import noctuary.site.page.JournalPage;
+import noctuary.site.page.Labelled;
+import noctuary.site.page.Link;
+
+/** The front page. */
+final class JournalPages {
+    private static final int LATEST = 5;
+
+    private final Ledger ledger;
+    private final Heads heads;
+    private final Charts charts;
+
+    JournalPages(Ledger ledger, Heads heads, Charts charts) {
+        this.ledger = ledger;
+        this.heads = heads;
+        this.charts = charts;
+    }
+
+    JournalPage page() {
+        Address here = Address.JOURNAL;
+        SiteContent content = ledger.content();
+        List<EntrySheet> entries = content.entries();
+        List<Usage> usage = Usage.of(ledger);
+        List<Changes.Change> changes = Changes.of(content);
+        Rows rows = new Rows(ledger, here);
+        Plates plates = new Plates(ledger, here);
+        String title = content.journal().settings().title();
+        List<Labelled> totals = totals(entries, usage);
+        return new JournalPage(
+                heads.of(here, title, "A record of " + totals.get(0).value() + " " + totals.get(0).label()
+                        + " of deep-sky images: exposure, sharpness, rigs and what was learnt."),
+                entries.stream().limit(LATEST).map(e -> rows.teaser(e, plates)).toList(),
+                totals,
+                charts.hoursByMonth(usage),
+                charts.sharpness(entries, changes),
+                changes.stream().map(change -> mark(here, change)).toList(),
+                choices(entries),
+                rows.rows(entries),
+                rows.problems(problems()));
+    }
+
+    private JournalPage.ChangeMark mark(Address here, Changes.Change change) {
+        String href = here.to(Address.rig(change.rig().note().id()));
+        return new JournalPage.ChangeMark(change.date().toString(), change.text(), Link.of("rig", href));
+    }
+
+    private List<Labelled> totals(List<EntrySheet> entries, List<Usage> usage) {
+        long nights = usage.stream().map(Usage::night).distinct().count();
+        double seconds = usage.stream().mapToDouble(Usage::seconds).sum();
+        long targets = ledger.content().targets().size();
+        int rigs = ledger.content().rigs().size();
+        return List.of(
+                new Labelled(entries.size() == 1 ? "entry" : "entries", "" + entries.size()),
+                new Labelled(nights == 1 ? "night" : "nights", "" + nights),
+                new Labelled("hours of exposure", Numerals.fixed(seconds / 3600, 1)),
+                new Labelled(targets == 1 ? "target" : "targets", "" + targets),
+                new Labelled(rigs == 1 ? "rig" : "rigs", "" + rigs));
+    }
+
+    private JournalPage.Choices choices(List<EntrySheet> entries) {
+        return new JournalPage.Choices(
+                Ledger.distinct(entries.stream().map(ledger::targetName).toList()),
+                Ledger.distinct(entries.stream().map(ledger::rigName).toList()),
+                Ledger.distinct(entries.stream().map(ledger::siteName).toList()),
+                Ledger.distinct(entries.stream()
+                        .flatMap(e -> e.exposureByFilter().keySet().stream())
+                        .toList()));
+    }
+
+    /** What is wrong with the notes, then with the entries' frames; the same thing once. */
+    private List<Problem> problems() {
+        List<Problem> all = new ArrayList<>(ledger.content().journal().problems());
+        ledger.content().entries().forEach(sheet -> all.addAll(sheet.problems()));
+        return Stream.concat(
+                        all.stream().filter(Problem::isFault),
+                        all.stream().filter(problem -> !problem.isFault()))
+                .distinct()
+                .toList();
+    }
+}

@@ -1,0 +1,107 @@
+package noctuary.site;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import noctuary.entry.Entry;
+import noctuary.entry.Site;
+import noctuary.measure.RigSheet;
+import noctuary.measure.TargetSheet;
+import noctuary.rig.RigFigures;
+import noctuary.site.JournalRecord.AttemptRecord;
+import noctuary.site.JournalRecord.BackFocus;
+import noctuary.site.JournalRecord.CheckRecord;
+import noctuary.site.JournalRecord.LessonRecord;
+import noctuary.site.JournalRecord.MountLoad;
+import noctuary.site.JournalRecord.RigRecord;
+import noctuary.site.JournalRecord.SiteRecord;
+import noctuary.site.JournalRecord.TargetRecord;
+
+/** The whole journal as it stands in {@code data/journal.json}. */
+final class JournalRecords {
+    private final Ledger ledger;
+    private final SiteContent content;
+
+    JournalRecords(Ledger ledger) {
+        this.ledger = ledger;
+        this.content = ledger.content();
+    }
+
+    JournalRecord journal() {
+        EntryRecords entries = new EntryRecords(ledger);
+        return new JournalRecord(
+                content.entries().stream().map(entries::of).toList(),
+                content.rigs().values().stream().map(this::rig).toList(),
+                content.journal().sites().values().stream().map(this::site).toList(),
+                content.targets().stream().map(JournalRecords::target).toList(),
+                List.of(),
+                lessons());
+    }
+
+    private RigRecord rig(RigSheet rig) {
+        RigFigures figures = rig.latest().figures();
+        OptionalDouble capacity = rig.note()
+                .mountCapacity()
+                .map(typed -> OptionalDouble.of(typed.value().value()))
+                .orElse(OptionalDouble.empty());
+        return new RigRecord(
+                rig.note().id(),
+                rig.note().name().value(),
+                figures.imageScaleArcsecPerPx(),
+                figures.focalRatio(),
+                new BackFocus(figures.backFocusRequiredMm(), figures.backFocusActualMm()),
+                new MountLoad(figures.payloadKg(), capacity),
+                rig.note().cost().isEmpty() ? null : RigParts.totals(rig.note()),
+                rig.latest().checks().stream()
+                        .map(check -> new CheckRecord(
+                                check.id(),
+                                check.level().name().toLowerCase(Locale.ROOT),
+                                ledger.discretion().text(check.text())))
+                        .toList());
+    }
+
+    private SiteRecord site(Site site) {
+        boolean told = content.journal().settings().publish().coordinates();
+        OptionalDouble absent = OptionalDouble.empty();
+        return new SiteRecord(
+                site.id(),
+                site.name(),
+                told ? site.latitudeDeg() : absent,
+                told ? site.longitudeDeg() : absent,
+                told ? site.elevationM() : absent);
+    }
+
+    private static TargetRecord target(TargetSheet target) {
+        return new TargetRecord(
+                target.name(),
+                target.reference(),
+                target.attempts().stream()
+                        .map(a -> new AttemptRecord(
+                                a.slug(), a.matched(), a.rmsPx(), a.scale(), a.rotationDeg(), a.mirrored()))
+                        .toList());
+    }
+
+    private List<LessonRecord> lessons() {
+        Map<String, String> closedBy = new HashMap<>();
+        content.entries()
+                .forEach(sheet -> sheet.entry()
+                        .closes()
+                        .forEach(id -> closedBy.put(id, sheet.entry().slug())));
+        List<LessonRecord> lessons = new ArrayList<>();
+        content.entries().forEach(sheet -> {
+            Entry entry = sheet.entry();
+            entry.lessons()
+                    .forEach(lesson -> lessons.add(new LessonRecord(
+                            lesson.id(),
+                            lesson.about(),
+                            lesson.todo(),
+                            entry.slug(),
+                            closedBy.get(lesson.id()),
+                            null)));
+        });
+        return lessons;
+    }
+}

@@ -1,0 +1,101 @@
+package noctuary.site;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import noctuary.entry.Site;
+import noctuary.entry.Typed;
+import noctuary.measure.EntrySheet;
+import noctuary.measure.RigSheet;
+import noctuary.measure.TargetSheet;
+import noctuary.site.page.Link;
+
+/** The content with its cross-references: which target an entry belongs to, what its rig and site are called. */
+final class Ledger {
+    private final SiteContent content;
+    private final Discretion discretion;
+    private final Map<String, EntrySheet> bySlug = new LinkedHashMap<>();
+    private final Map<String, TargetSheet> targetOf = new HashMap<>();
+
+    Ledger(SiteContent content) {
+        this.content = content;
+        this.discretion = new Discretion(content.journal());
+        content.entries().forEach(sheet -> bySlug.put(sheet.entry().slug(), sheet));
+        content.targets()
+                .forEach(target -> target.attempts().forEach(attempt -> targetOf.put(attempt.slug(), target)));
+    }
+
+    SiteContent content() {
+        return content;
+    }
+
+    Discretion discretion() {
+        return discretion;
+    }
+
+    Optional<EntrySheet> entry(String slug) {
+        return Optional.ofNullable(bySlug.get(slug));
+    }
+
+    List<EntrySheet> entries(List<String> slugs) {
+        return slugs.stream().flatMap(slug -> entry(slug).stream()).toList();
+    }
+
+    Optional<RigSheet> rig(EntrySheet sheet) {
+        return sheet.entry().rig().map(Typed::value).map(content.rigs()::get);
+    }
+
+    Optional<Site> site(EntrySheet sheet) {
+        return sheet.entry().site().map(Typed::value).map(content.journal().sites()::get);
+    }
+
+    String siteName(EntrySheet sheet) {
+        return site(sheet).map(Site::name).orElse("");
+    }
+
+    String rigName(EntrySheet sheet) {
+        return rig(sheet).map(rig -> rig.note().name().value()).orElse("");
+    }
+
+    String targetName(EntrySheet sheet) {
+        return target(sheet).map(TargetSheet::name).or(sheet.target()::value).orElse("");
+    }
+
+    Optional<TargetSheet> target(EntrySheet sheet) {
+        return Optional.ofNullable(targetOf.get(sheet.entry().slug()));
+    }
+
+    Link entryLink(Address from, EntrySheet sheet) {
+        return Link.of(sheet.entry().title().value(), from.to(Address.entry(sheet.entry().slug())));
+    }
+
+    Link targetLink(Address from, EntrySheet sheet) {
+        return target(sheet)
+                .map(target -> Link.of(target.name(), from.to(Address.target(target.id()))))
+                .orElse(Link.plain(targetName(sheet)));
+    }
+
+    Link rigLink(Address from, EntrySheet sheet) {
+        return rig(sheet)
+                .map(rig -> Link.of(
+                        rig.note().name().value(),
+                        from.to(Address.rig(rig.note().id()))))
+                .orElse(Link.plain(""));
+    }
+
+    Map<String, SiteContent.Picture> pictures(EntrySheet sheet) {
+        return content.pictures().getOrDefault(sheet.entry().slug(), Map.of());
+    }
+
+    /** Names without repetition, in alphabetical order. */
+    static List<String> distinct(List<String> names) {
+        return names.stream()
+                .filter(name -> !name.isEmpty())
+                .distinct()
+                .sorted(String.CASE_INSENSITIVE_ORDER.thenComparing(String::compareTo))
+                .collect(Collectors.toList());
+    }
+}

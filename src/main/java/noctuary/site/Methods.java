@@ -1,0 +1,59 @@
+package noctuary.site;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import noctuary.site.page.Link;
+
+/** The sections of the method page: ids, as origins cite them, with titles. A test holds the template to this list. */
+final class Methods {
+    private static final Map<String, String> TITLES = titles();
+
+    private Methods() {}
+
+    static Optional<String> title(String id) {
+        return Optional.ofNullable(TITLES.get(id));
+    }
+
+    static List<String> ids() {
+        return List.copyOf(TITLES.keySet());
+    }
+
+    static List<Link> contents() {
+        return TITLES.entrySet().stream()
+                .map(e -> Link.of(e.getValue(), "#" + e.getKey()))
+                .toList();
+    }
+
+    private static Map<String, String> titles() {
+        Map<String, String> titles = new LinkedHashMap<>();
+        titles.put("exposure", "Exposure");
+        titles.put("night", "Night");
+        titles.put("image-scale", "Image scale");
+        titles.put("focal-length", "Focal length");
+        titles.put("field", "Field of view");
+        titles.put("focal-ratio", "Focal ratio");
+        titles.put("sampling", "Sampling");
+        titles.put("diffraction", "Diffraction");
+        titles.put("depth-of-focus", "Depth of focus");
+        titles.put("detection", "Finding stars");
+        titles.put("fwhm", "Star width (FWHM)");
+        titles.put("ellipticity", "Ellipticity");
+        titles.put("half-flux-radius", "Half-flux radius");
+        titles.put("field-map", "Star shapes across the field");
+        titles.put("background", "Background and noise");
+        titles.put("hot-pixels", "Hot pixels");
+        titles.put("banding", "Banding");
+        titles.put("drift-streak", "Drift streaks");
+        titles.put("clipping", "Clipping");
+        titles.put("airmass", "Airmass");
+        titles.put("guiding", "Guiding");
+        titles.put("back-focus", "Back focus and filter glass");
+        titles.put("mount-load", "Mount load");
+        titles.put("matching", "Matching of stars");
+        titles.put("preview", "Previews");
+        titles.put("disagreement", "When two origins disagree");
+        return titles;
+    }
+}

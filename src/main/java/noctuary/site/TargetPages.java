@@ -1,0 +1,103 @@
+package noctuary.site;
+
+import java.util.List;
+import java.util.Optional;
+import noctuary.measure.EntrySheet;
+import noctuary.measure.Figure;
+import noctuary.measure.TargetSheet;
+import noctuary.site.page.Link;
+import noctuary.site.page.Plate;
+import noctuary.site.page.TargetPage;
+import noctuary.site.page.TargetsPage;
+
+/** The list of targets and one page a target. */
+final class TargetPages {
+    private final Ledger ledger;
+    private final Heads heads;
+    private final Charts charts;
+
+    TargetPages(Ledger ledger, Heads heads, Charts charts) {
+        this.ledger = ledger;
+        this.heads = heads;
+        this.charts = charts;
+    }
+
+    TargetsPage index() {
+        Address here = Address.TARGETS;
+        List<TargetsPage.Row> rows =
+                ledger.content().targets().stream().map(t -> row(here, t)).toList();
+        return new TargetsPage(
+                heads.of(here, "Targets", "Every object in the journal, with its attempts and hours."), rows);
+    }
+
+    private TargetsPage.Row row(Address here, TargetSheet target) {
+        List<EntrySheet> attempts = attempts(target);
+        Plates plates = new Plates(ledger, here);
+        Plate plate = attempts.stream()
+                .map(plates::ofFace)
+                .filter(p -> p != null)
+                .reduce((first, last) -> last)
+                .orElse(null);
+        return new TargetsPage.Row(
+                Link.of(target.name(), here.to(Address.target(target.id()))),
+                Numerals.count(attempts.size(), "attempt", "attempts"),
+                Numerals.hours(seconds(attempts)),
+                span(attempts),
+                plate);
+    }
+
+    TargetPage page(TargetSheet target) {
+        Address here = Address.target(target.id());
+        List<EntrySheet> attempts = attempts(target);
+        String summary = Numerals.count(attempts.size(), "attempt", "attempts") + ", "
+                + Numerals.duration(seconds(attempts)) + " in all" + spanPhrase(attempts) + ".";
+        Alignments alignments = new Alignments(ledger, here, target);
+        Rows rows = new Rows(ledger, here);
+        return new TargetPage(
+                heads.of(here, target.name(), target.name() + ": " + summary),
+                target.name(),
+                summary,
+                attempts.size() > 1 ? charts.growth(attempts) : null,
+                alignments.patch(),
+                target.attempts().stream()
+                        .flatMap(attempt -> ledger.entry(attempt.slug()).stream()
+                                .map(sheet -> new TargetPage.Attempt(
+                                        rows.row(sheet),
+                                        attempt.slug().equals(target.reference()),
+                                        alignments.view(attempt, sheet),
+                                        alignments.laid(attempt, sheet))))
+                        .toList());
+    }
+
+    private List<EntrySheet> attempts(TargetSheet target) {
+        return ledger.entries(
+                target.attempts().stream().map(TargetSheet.Attempt::slug).toList());
+    }
+
+    private static double seconds(List<EntrySheet> attempts) {
+        return attempts.stream()
+                .flatMap(sheet -> sheet.figure(Figure.EXPOSURE).value().stream())
+                .mapToDouble(q -> q.value())
+                .sum();
+    }
+
+    private static String span(List<EntrySheet> attempts) {
+        Optional<String> first = attempts.stream()
+                .flatMap(s -> s.night().value().stream())
+                .map(Object::toString)
+                .min(String::compareTo);
+        Optional<String> last = attempts.stream()
+                .flatMap(s -> s.night().value().stream())
+                .map(Object::toString)
+                .max(String::compareTo);
+        if (first.isEmpty()) {
+            return "";
+        }
+        return first.equals(last) ? first.get() : first.get() + " to " + last.orElseThrow();
+    }
+
+    private static String spanPhrase(List<EntrySheet> attempts) {
+        String span = span(attempts);
+        return span.isEmpty() ? "" : (span.contains(" to ") ? ", " : ", on ") + span;
+    }
+}

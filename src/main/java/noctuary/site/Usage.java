@@ -1,0 +1,64 @@
+package noctuary.site;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import noctuary.entry.Site;
+import noctuary.measure.EntrySheet;
+import noctuary.measure.Figure;
+import noctuary.measure.FrameSheet;
+import noctuary.sky.Night;
+
+/**
+ * How much exposure each night gave an entry. Counted frames fall into their nights; exposure that is only known as a
+ * total falls into the entry's night.
+ */
+record Usage(EntrySheet sheet, LocalDate night, double seconds) {
+
+    static List<Usage> of(Ledger ledger) {
+        List<Usage> all = new ArrayList<>();
+        for (EntrySheet sheet : ledger.content().entries()) {
+            byNight(sheet, ledger).forEach((night, seconds) -> all.add(new Usage(sheet, night, seconds)));
+        }
+        all.sort(Comparator.comparing(Usage::night)
+                .thenComparing(use -> use.sheet().entry().slug()));
+        return all;
+    }
+
+    private static Map<LocalDate, Double> byNight(EntrySheet sheet, Ledger ledger) {
+        Map<LocalDate, Double> nights = new TreeMap<>();
+        sheet.nights().forEach(night -> nights.put(night, 0.0));
+        ZoneId zone = ledger.site(sheet).flatMap(Site::zone).orElse(ZoneOffset.UTC);
+        for (FrameSheet frame : sheet.frames()) {
+            nightOf(frame, sheet.nights(), zone)
+                    .ifPresent(night -> nights.merge(
+                            night, frame.report().exposureSeconds().orElse(0), Double::sum));
+        }
+        boolean framesTell = nights.values().stream().anyMatch(seconds -> seconds > 0);
+        Optional<LocalDate> night = sheet.night().value();
+        Optional<Double> total = sheet.figure(Figure.EXPOSURE).map(q -> q.value());
+        if (!framesTell && night.isPresent() && total.isPresent()) {
+            nights.put(night.get(), total.get());
+        }
+        return nights;
+    }
+
+    private static Optional<LocalDate> nightOf(FrameSheet frame, List<LocalDate> nights, ZoneId zone) {
+        if (frame.notCounted().isPresent() || nights.isEmpty()) {
+            return Optional.empty();
+        }
+        return frame.report().taken().map(taken -> nearest(Night.of(taken, zone), nights));
+    }
+
+    private static LocalDate nearest(LocalDate date, List<LocalDate> nights) {
+        return nights.stream()
+                .min(Comparator.comparingLong(night -> Math.abs(night.toEpochDay() - date.toEpochDay())))
+                .orElse(date);
+    }
+}

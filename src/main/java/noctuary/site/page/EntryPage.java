@@ -1,0 +1,70 @@
+package noctuary.site.page;
+
+import java.util.List;
+
+/** One entry. @param hero null without a picture; {@code stars}, {@code course}, {@code older}, {@code newer} likewise */
+public record EntryPage(
+        Head head,
+        String title,
+        Link target,
+        List<NightOf> nights,
+        Link rig,
+        String site,
+        Plate hero,
+        String heroCaption,
+        Markup note,
+        List<Labelled> glance,
+        List<FactRow> facts,
+        List<FilterRow> filters,
+        Stars stars,
+        Drawing course,
+        List<FrameRow> frames,
+        List<VersionPart> versions,
+        List<LostRow> lost,
+        List<String> changes,
+        List<LessonRow> lessons,
+        List<ProblemRow> problems,
+        Link older,
+        Link newer) {
+    public EntryPage {
+        nights = List.copyOf(nights);
+        glance = List.copyOf(glance);
+        facts = List.copyOf(facts);
+        filters = List.copyOf(filters);
+        frames = List.copyOf(frames);
+        versions = List.copyOf(versions);
+        lost = List.copyOf(lost);
+        changes = List.copyOf(changes);
+        lessons = List.copyOf(lessons);
+        problems = List.copyOf(problems);
+    }
+
+    public record NightOf(String iso, String text, String href) {}
+
+    /** @param share of the longest filter, 0 to 100, for a bar */
+    public record FilterRow(FactRow fact, int share) {}
+
+    /** Star shapes: the measured picture with overlay (null when it is the hero), the map and its numbers. */
+    public record Stars(Plate plate, Drawing shapes, List<ZoneRow> zones, String summary) {}
+
+    public record ZoneRow(String where, int stars, String fwhm, String ellipticity, String angle) {}
+
+    /** @param left why it adds no exposure, or empty */
+    public record FrameRow(
+            String name,
+            String taken,
+            String filter,
+            String seconds,
+            String fwhmPx,
+            String fwhmArcsec,
+            String ellipticity,
+            String background,
+            String stars,
+            String left) {}
+
+    public record VersionPart(String name, String from, List<String> steps, Plate plate) {}
+
+    public record LostRow(String minutes, String cause, String note) {}
+
+    public record LessonRow(String id, String about, String todo) {}
+}

@@ -1,0 +1,29 @@
+package noctuary.site.page;
+
+import java.util.List;
+
+/** The front page. */
+public record JournalPage(
+        Head head,
+        List<Teaser> latest,
+        List<Labelled> totals,
+        Drawing hours,
+        Drawing sharpness,
+        List<ChangeMark> changes,
+        Choices choices,
+        List<EntryRow> entries,
+        List<ProblemRow> problems) {
+    public JournalPage {
+        latest = List.copyOf(latest);
+        totals = List.copyOf(totals);
+        changes = List.copyOf(changes);
+        entries = List.copyOf(entries);
+        problems = List.copyOf(problems);
+    }
+
+    /** What the list can be narrowed to. */
+    public record Choices(List<String> targets, List<String> rigs, List<String> sites, List<String> filters) {}
+
+    /** A dated change, marked on the sharpness chart. */
+    public record ChangeMark(String date, String text, Link rig) {}
+}

@@ -1,0 +1,30 @@
+package noctuary.site.page;
+
+import java.util.List;
+
+/** Every attempt on one target. */
+public record TargetPage(
+        Head head, String name, String summary, Drawing growth, String patch, List<Attempt> attempts) {
+    public TargetPage {
+        attempts = List.copyOf(attempts);
+    }
+
+    /** @param view null without a picture; {@code laid} says how the picture was brought to the common scale */
+    public record Attempt(EntryRow row, boolean reference, View view, String laid) {}
+
+    /**
+     * A picture turned and scaled onto the reference, in units of the reference's pixels.
+     *
+     * @param transform for the picture, which is {@code width} by {@code height}
+     */
+    public record View(
+            String src,
+            String full,
+            String alt,
+            String viewBox,
+            String boxWidth,
+            String boxHeight,
+            String transform,
+            String width,
+            String height) {}
+}

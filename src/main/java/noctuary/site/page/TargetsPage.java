@@ -1,0 +1,13 @@
+package noctuary.site.page;
+
+import java.util.List;
+
+/** Every target. */
+public record TargetsPage(Head head, List<Row> targets) {
+    public TargetsPage {
+        targets = List.copyOf(targets);
+    }
+
+    /** @param plate null without a picture */
+    public record Row(Link target, String attempts, String hours, String span, Plate plate) {}
+}
