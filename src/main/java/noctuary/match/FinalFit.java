@@ -1,0 +1,45 @@
+package noctuary.match;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Fits an accepted transform to all stars that both lists hold. */
+final class FinalFit {
+    private static final double FIRST_REACH_PX = 3;
+    private static final double LEAST_REACH_PX = 0.4;
+    private static final double CLIP_SIGMAS = 3.5;
+    private static final double SPACING_SHARE = 0.3;
+    private static final int ROUNDS = 8;
+
+    private final Points a;
+    private final Points b;
+
+    FinalFit(Points a, Points b) {
+        this.a = a;
+        this.b = b;
+    }
+
+    Match of(Similarity accepted) {
+        Pairing pairing = new Pairing(a, b);
+        Similarity s = accepted;
+        double coarser = Math.max(1, s.scale());
+        double spacing = Math.sqrt(b.area() / b.size());
+        double reach = Math.max(LEAST_REACH_PX * coarser, Math.min(FIRST_REACH_PX * coarser, SPACING_SHARE * spacing));
+        pairing.pair(s, reach);
+        for (int round = 0; round < ROUNDS && pairing.size() >= Chance.FEWEST_STARS; round++) {
+            s = pairing.fit(s);
+            pairing.pair(s, reach);
+            reach = Math.min(reach, Math.max(CLIP_SIGMAS * pairing.sigma(), LEAST_REACH_PX * coarser));
+            pairing.pair(s, reach);
+        }
+        return new Match(s.alignment(pairing.size(), pairing.rms()), pairs(pairing));
+    }
+
+    private List<Match.Pair> pairs(Pairing pairing) {
+        return IntStream.range(0, pairing.size())
+                .mapToObj(p -> new Match.Pair(a.index[pairing.fromRank(p)], b.index[pairing.toRank(p)]))
+                .sorted(Comparator.comparingInt(Match.Pair::from))
+                .toList();
+    }
+}
