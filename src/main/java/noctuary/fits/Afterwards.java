@@ -11,7 +11,11 @@ final class Afterwards {
 
     private Afterwards() {}
 
-    static List<FrameHeader.Oddity> look(ByteSource source) {
+    static List<FrameHeader.Oddity> look(ByteSource source, long missingPadding) {
+        if (missingPadding > 0) {
+            return List.of(new FrameHeader.Oddity(
+                    "END", "the file ends " + missingPadding + " bytes before its last block does", HINT));
+        }
         try {
             ByteBuffer next = source.next(HduScanner.BLOCK);
             String text = StandardCharsets.ISO_8859_1.decode(next).toString();

@@ -17,6 +17,7 @@ final class ImageReader {
     private final Shape shape;
     private final PlaneFiller filler;
     private final PixelDigest digest;
+    private long missingPadding;
     private final FitsChecksum checksum = new FitsChecksum();
 
     ImageReader(ByteSource source, ImageFinder.Found found) throws UnreadableException {
@@ -45,7 +46,7 @@ final class ImageReader {
             oddities.add(new FrameHeader.Oddity(
                     "NAXIS", "the image is a cube; its first plane is used", "three planes are read as colours"));
         }
-        oddities.addAll(Afterwards.look(source));
+        oddities.addAll(Afterwards.look(source, missingPadding));
         FrameHeader header = HeaderReader.read(index, shape.width(), shape.height(), oddities);
         return new FitsImage(found.cards(), header, filler.planes(), structure.bitpix(), digest.hex());
     }
@@ -70,7 +71,7 @@ final class ImageReader {
         if (done < wanted) {
             throw ImageFinder.truncated(structure, done);
         }
-        source.skip(padded - done);
+        missingPadding = padded - done - source.skip(padded - done);
     }
 
     private void take(ByteBuffer piece) {

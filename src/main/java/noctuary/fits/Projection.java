@@ -52,8 +52,15 @@ enum Projection {
     double[] skyDeg(Linear linear, double px, double py) {
         double dx = px - linear.crpix1();
         double dy = py - linear.crpix2();
-        double x = Math.toRadians(linear.m11() * dx + linear.m12() * dy);
-        double y = Math.toRadians(linear.m21() * dx + linear.m22() * dy);
+        return skyDeg(linear, new double[] {
+            linear.m11() * dx + linear.m12() * dy, linear.m21() * dx + linear.m22() * dy
+        });
+    }
+
+    /** The same of a point in intermediate world coordinates, degrees. */
+    double[] skyDeg(Linear linear, double[] intermediateDeg) {
+        double x = Math.toRadians(intermediateDeg[0]);
+        double y = Math.toRadians(intermediateDeg[1]);
         double theta = thetaRad(Math.hypot(x, y));
         double phi = Math.atan2(x, -y) - Math.toRadians(linear.lonPoleDeg());
         double pole = Math.toRadians(linear.decDeg());

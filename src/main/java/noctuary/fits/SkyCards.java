@@ -26,6 +26,12 @@ final class SkyCards {
         if (!swapped && !(first.startsWith("RA-") && second.startsWith("DEC"))) {
             return Optional.empty();
         }
+        Optional<PlateCards> plate = PlateCards.of(cards);
+        if (plate.isPresent()) {
+            double[] onPlate = plate.get().intermediateDeg((width + 1) / 2.0, (height + 1) / 2.0);
+            Linear atCentre = plate.get().linear();
+            return Optional.of(cite(atCentre, Projection.TAN.skyDeg(atCentre, onPlate)));
+        }
         Optional<Linear> linear = Linear.of(cards, swapped);
         if (linear.isEmpty()) {
             cards.odd("CTYPE1", "the coordinates are incomplete or contradict themselves", "they are left out");
@@ -60,9 +66,14 @@ final class SkyCards {
             cards.odd("CRPIX1", "the middle of the image lies outside the projection", "the coordinates are left out");
             return Optional.empty();
         }
+        return Optional.of(cite(linear, centre));
+    }
+
+    private static Cited<SkyPlane> cite(Linear linear, double[] centre) {
+        double scale = 3600 * Math.sqrt(Math.abs(linear.determinant()));
         double rotation = (Math.toDegrees(Math.atan2(linear.m12(), linear.m22())) + 360) % 360;
         SkyPlane sky = new SkyPlane(centre[0], centre[1], scale, rotation, linear.determinant() > 0);
-        return Optional.of(new Cited<>(sky, linear.card(), linear.text()));
+        return new Cited<>(sky, linear.card(), linear.text());
     }
 
     /** Both reference pixels at the same whole multiple of half the image, two or more times its size. */

@@ -20,7 +20,7 @@ final class TileLibrary {
     private static final Logger CHATTER = Logger.getLogger("nom.tam");
     private static final Pattern NEEDED = Pattern.compile("BITPIX|NAXIS[12]?|PCOUNT|GCOUNT|TFIELDS|THEAP"
             + "|T(TYPE|FORM|NULL|SCAL|ZERO|DIM)\\d+"
-            + "|ZIMAGE|ZCMPTYPE|ZBITPIX|ZNAXIS\\d*|ZTILE\\d+|ZNAME\\d+|ZVAL\\d+|ZQUANTIZ|ZDITHER0|ZBLANK|ZSCALE|ZZERO");
+            + "|ZIMAGE|ZCMPTYPE|ZBITPIX|ZNAXIS\\d*|ZTILE\\d+|ZNAME\\d+|ZVAL\\d+|ZQUANTIZ|ZDITHER0|ZSCALE|ZZERO");
 
     static {
         CHATTER.setLevel(Level.OFF);
@@ -37,7 +37,9 @@ final class TileLibrary {
         try (Fits fits = new Fits(new SequenceInputStream(new ByteArrayInputStream(header(cards)), data))) {
             fits.readHDU();
             if (fits.readHDU() instanceof CompressedImageHDU compressed) {
-                return compressed.asImageHDU().getKernel();
+                Object array = compressed.asImageHDU().getKernel();
+                TileRepair.of(cards, compressed).apply(array);
+                return array;
             }
         } catch (IOException | RuntimeException | StackOverflowError | LinkageError e) {
             throw damaged();
@@ -50,8 +52,13 @@ final class TileLibrary {
                 "holds a compressed image that cannot be decompressed: its tiles are damaged", Hdu.COPY_AGAIN);
     }
 
-    /** An empty primary unit and the header of the table, whole blocks. */
+    /**
+     * An empty primary unit and the header of the table, whole blocks. Left out are ZBLANK, which the library 1.21 takes
+     * for 0, and ZQUANTIZ where nothing was quantised, which it takes for quantised.
+     */
     private static byte[] header(List<Card> cards) {
+        boolean quantised = cards.stream().anyMatch(card -> card.value().strip().equals("ZSCALE"))
+                || cards.stream().anyMatch(card -> card.keyword().equals("ZSCALE"));
         StringBuilder text = new StringBuilder();
         append(text, "SIMPLE", "T");
         append(text, "BITPIX", "8");
@@ -61,7 +68,9 @@ final class TileLibrary {
         append(text, "XTENSION", "'BINTABLE'");
         Set<String> written = new HashSet<>();
         for (Card card : cards) {
-            if (NEEDED.matcher(card.keyword()).matches() && written.add(card.keyword())) {
+            boolean needed = NEEDED.matcher(card.keyword()).matches()
+                    && (quantised || !card.keyword().equals("ZQUANTIZ"));
+            if (needed && written.add(card.keyword())) {
                 append(text, card.keyword(), written(card));
             }
         }
