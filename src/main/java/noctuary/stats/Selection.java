@@ -21,6 +21,26 @@ public final class Selection {
     }
 
     /**
+     * The median of values that come in steps, such as whole numbers: each stands for the values half a step to both
+     * sides, so that the median moves smoothly between the steps. Without equal values near the middle, the median.
+     */
+    public static double medianOfSteps(float[] values, int count) {
+        double median = median(values, count);
+        int below = 0;
+        int equal = 0;
+        float smaller = Float.NEGATIVE_INFINITY;
+        float larger = Float.POSITIVE_INFINITY;
+        for (int i = 0; i < count; i++) {
+            below += values[i] < median ? 1 : 0;
+            equal += values[i] == median ? 1 : 0;
+            smaller = values[i] < median ? Math.max(smaller, values[i]) : smaller;
+            larger = values[i] > median ? Math.min(larger, values[i]) : larger;
+        }
+        double step = Math.min(median - smaller, larger - median);
+        return equal < 2 || Double.isInfinite(step) ? median : median + step * ((count / 2.0 - below) / equal - 0.5);
+    }
+
+    /**
      * Standard deviation from the median absolute deviation about {@code centre} of the first {@code count} values,
      * which are replaced by their deviations; NaN for none.
      */

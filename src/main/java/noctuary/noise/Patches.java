@@ -1,0 +1,54 @@
+package noctuary.noise;
+
+import java.util.ArrayList;
+import java.util.List;
+import noctuary.noise.Surface.Patch;
+import noctuary.stats.Robust;
+
+/** The cells of a grid gathered to at most {@value #MOST} x {@value #MOST} patches, each the median of its cells. */
+final class Patches {
+    static final int MOST = 24;
+
+    private Patches() {}
+
+    /** Row after row, {@link #columns} a row. */
+    static List<Patch> of(Grid grid) {
+        Lattice lattice = grid.lattice();
+        int columns = columns(lattice);
+        int rows = rows(lattice);
+        List<Patch> patches = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                patches.add(patch(grid, column, columns, row, rows));
+            }
+        }
+        return patches;
+    }
+
+    static int columns(Lattice lattice) {
+        return Math.min(MOST, lattice.columns());
+    }
+
+    static int rows(Lattice lattice) {
+        return Math.min(MOST, lattice.rows());
+    }
+
+    private static Patch patch(Grid grid, int column, int columns, int row, int rows) {
+        Lattice lattice = grid.lattice();
+        List<Double> levels = new ArrayList<>();
+        double x = 0;
+        double y = 0;
+        for (int r = row * lattice.rows() / rows; r < (row + 1) * lattice.rows() / rows; r++) {
+            for (int c = column * lattice.columns() / columns; c < (column + 1) * lattice.columns() / columns; c++) {
+                levels.add(grid.cellLevel(r * lattice.columns() + c));
+                x += lattice.middleX(c);
+                y += lattice.middleY(r);
+            }
+        }
+        double level =
+                Robust.median(levels.stream().mapToDouble(Double::doubleValue).toArray());
+        double u = 2 * (x / levels.size() + 0.5) / lattice.width() - 1;
+        double v = 2 * (y / levels.size() + 0.5) / lattice.height() - 1;
+        return new Patch(u, v, level, levels.size());
+    }
+}

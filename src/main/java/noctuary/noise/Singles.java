@@ -1,0 +1,101 @@
+package noctuary.noise;
+
+import noctuary.image.Plane;
+import noctuary.stats.Selection;
+
+/**
+ * Tells a single deviating pixel from the core of a star: a star, however sharp, lights the eight pixels around. Those
+ * are weighed as the sharpest star to be met (Gaussian, FWHM 1.4 px) lights them; on a mosaic they lie under other
+ * filters, and each is compared with the background of its own.
+ */
+final class Singles {
+    /** Share of the central pixel found in each neighbour of such a star, beside and diagonal. */
+    private static final double BESIDE = 0.34;
+
+    private static final double DIAGONAL = 0.115;
+    private static final double WEIGHT_NORM = Math.sqrt(4 * (BESIDE * BESIDE + DIAGONAL * DIAGONAL));
+    /** Neighbours of a single pixel are noise: their weighed sum stays below this many sigmas. */
+    private static final double MOST_NOISE = 2.5;
+    /** A little of a very bright single may leak: this share of what a star would show. */
+    private static final double MOST_LEAK = 0.15;
+
+    private static final double LEAST_SIGMAS = 8;
+
+    private final Plane plane;
+    private final Grid grid;
+    private final float[] ring = new float[16];
+
+    Singles(Grid grid) {
+        this.grid = grid;
+        this.plane = grid.pixels().plane();
+    }
+
+    /** @param residual of pixel (x, y), more than eight {@code sigma} off */
+    boolean standsAlone(int x, int y, float residual, float sigma) {
+        double height = Math.abs(residual) / sigma;
+        double allowed = Math.max(MOST_NOISE, MOST_LEAK * WEIGHT_NORM * height);
+        if (neighbours(x, y, Math.signum(residual), 0) / sigma > allowed && !overLight(x, y, sigma)) {
+            return false;
+        }
+        int count = fillRing(x, y);
+        double around = Selection.median(ring.clone(), count);
+        double spread = Selection.sigma(ring, count, around);
+        double shift = count > 0 && Math.abs(around) > 1.5 * sigma ? around : 0;
+        double noise = Math.max(sigma, 0.7 * spread);
+        double contrast = Math.abs(residual - shift) / noise;
+        return contrast > LEAST_SIGMAS
+                && (residual - shift) * residual > 0
+                && neighbours(x, y, Math.signum(residual), shift) / noise
+                        <= Math.max(MOST_NOISE, MOST_LEAK * WEIGHT_NORM * contrast);
+    }
+
+    /** Whether the pixels two steps away, too, lie well off the background: the pixel stands in a nebula or a halo. */
+    private boolean overLight(int x, int y, float sigma) {
+        double sum = 0;
+        int count = 0;
+        for (int d = -2; d <= 2; d += 4) {
+            double beside = residual(x + d, y);
+            double above = residual(x, y + d);
+            sum += (beside == beside ? beside : 0) + (above == above ? above : 0);
+            count += 2;
+        }
+        return Math.abs(sum) / count > 1.5 * sigma;
+    }
+
+    /** Weighed sum of the eight neighbours above {@code shift}, over the norm of the weights. */
+    private double neighbours(int x, int y, double sign, double shift) {
+        double sum = 0;
+        for (int dy = -1; dy <= 1; dy++) {
+            for (int dx = -1; dx <= 1; dx++) {
+                double weight = dx == 0 || dy == 0 ? BESIDE : DIAGONAL;
+                double r = dx == 0 && dy == 0 ? Double.NaN : residual(x + dx, y + dy);
+                sum += r == r ? sign * weight * (r - shift) : 0;
+            }
+        }
+        return sum / WEIGHT_NORM;
+    }
+
+    /** The sixteen pixels two steps away. */
+    private int fillRing(int x, int y) {
+        int count = 0;
+        for (int dy = -2; dy <= 2; dy++) {
+            for (int dx = -2; dx <= 2; dx++) {
+                if (Math.max(Math.abs(dx), Math.abs(dy)) == 2) {
+                    double r = residual(x + dx, y + dy);
+                    if (r == r) {
+                        ring[count++] = (float) r;
+                    }
+                }
+            }
+        }
+        return count;
+    }
+
+    private double residual(int x, int y) {
+        if (x < 0 || y < 0 || x >= plane.width() || y >= plane.height()) {
+            return Double.NaN;
+        }
+        double r = plane.at(x, y) - grid.levelAt(x, y);
+        return Double.isFinite(r) ? r : Double.NaN;
+    }
+}
