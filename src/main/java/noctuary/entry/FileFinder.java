@@ -61,7 +61,7 @@ final class FileFinder {
             found.addAll(files(place, steps.get(steps.size() - 1), route));
         }
         if (found.isEmpty()) {
-            throw Missing.explain(typed, route, reach);
+            throw Missing.explain(route, reach);
         }
         return found;
     }
@@ -139,14 +139,16 @@ final class FileFinder {
         }
         if (!real.startsWith(route.fence())) {
             throw new Unfit(
-                    Margin.quoted(String.join("/", route.steps())) + " leads out of " + out(route),
+                    Margin.quoted(route.typed()) + " leads out of " + out(route),
                     "only files inside are read; name an archive folder in entries/journal.yaml");
         }
         return path.normalize();
     }
 
     private static String out(Reach.Route route) {
-        return route.shown().endsWith(":") ? "the archive folder " + route.shown() : "the journal";
+        return route.shown().endsWith(":")
+                ? "the archive folder " + route.shown().replace(":", "")
+                : "the journal";
     }
 
     private static String name(Path path) {

@@ -26,11 +26,13 @@ import java.util.Set;
 /** Writes links and pictures of a note; those that lead nowhere become their text. */
 final class LinkRenderer implements NodeRenderer {
     private final NoteLinks links;
+    private final Headings headings;
     private final int linesBefore;
     private final ReferenceRepository references;
 
-    LinkRenderer(NoteLinks links, int linesBefore, DataHolder options) {
+    LinkRenderer(NoteLinks links, Headings headings, int linesBefore, DataHolder options) {
         this.links = links;
+        this.headings = headings;
         this.linesBefore = linesBefore;
         this.references = Parser.REFERENCES.get(options);
     }
@@ -56,7 +58,10 @@ final class LinkRenderer implements NodeRenderer {
     }
 
     private void link(Node node, LinkNodeBase target, NodeRendererContext context, HtmlWriter html) {
-        Optional<String> href = links.link(target.getUrl().unescape(), line(node));
+        String typed = target.getUrl().unescape();
+        Optional<String> href = typed.startsWith("#")
+                ? headings.href(typed).or(() -> links.nowhere(typed, line(node)))
+                : links.link(typed, line(node));
         href.ifPresent(url -> open(url, target.getTitle().unescape(), html));
         context.renderChildren(node);
         href.ifPresent(url -> html.tag("/a"));

@@ -56,7 +56,7 @@ final class Margin {
         return '"' + shortened(text) + '"';
     }
 
-    private static String shortened(String text) {
+    static String shortened(String text) {
         String cut = text.length() > LONGEST ? text.substring(0, LONGEST) + "…" : text;
         return cut.replaceAll("\\p{Cntrl}", " ");
     }

@@ -8,21 +8,23 @@ import java.util.List;
 final class Missing {
     private Missing() {}
 
-    static Unfit explain(String typed, Reach.Route route, Reach reach) {
+    static Unfit explain(Reach.Route route, Reach reach) {
         List<String> steps = route.steps();
         String last = steps.get(steps.size() - 1);
         Path folder = route.start();
         for (String step : steps.subList(0, steps.size() - 1)) {
             if (Glob.isPattern(step)) {
-                return unfit(typed, last, "no folder below " + shown(folder, route, reach) + " holds it");
+                return unfit(route.typed(), last, "no folder below " + shown(folder, route, reach) + " holds it");
             }
             folder = folder.resolve(step).normalize();
             if (!Files.isDirectory(folder)) {
-                return unfit(typed, last, "there is no folder " + shown(folder, route, reach));
+                return unfit(route.typed(), last, "there is no folder " + shown(folder, route, reach));
             }
         }
         return unfit(
-                typed, last, "looked in " + shown(folder, route, reach) + ", which holds " + held(folder, last, route));
+                route.typed(),
+                last,
+                "looked in " + shown(folder, route, reach) + ", which holds " + held(folder, last, route));
     }
 
     private static Unfit unfit(String typed, String last, String hint) {

@@ -18,8 +18,11 @@ final class Nearest {
             return Optional.empty();
         }
         return known.stream()
+                .filter(candidate -> !plain(candidate).isEmpty())
                 .filter(candidate -> near(word, plain(candidate)))
                 .min(Comparator.comparingInt((String candidate) -> distance(word, plain(candidate)))
+                        .thenComparing(candidate -> plain(candidate).charAt(0) != word.charAt(0))
+                        .thenComparing(candidate -> Math.abs(plain(candidate).length() - word.length()))
                         .thenComparing(Comparator.naturalOrder()));
     }
 

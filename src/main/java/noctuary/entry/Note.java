@@ -1,5 +1,7 @@
 package noctuary.entry;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -31,7 +33,7 @@ record Note(Node.Mapping keys, String body, int bodyLine) {
         }
         return closeOf(lines, open)
                 .map(close -> new Note(
-                        YamlTree.read(join(lines, open + 1, close), open + 1, margin),
+                        YamlReader.read(join(lines, open + 1, close), open + 1, margin),
                         shown(file, lines, close + 1),
                         close + 2))
                 .orElseGet(() -> {
@@ -42,7 +44,7 @@ record Note(Node.Mapping keys, String body, int bodyLine) {
     }
 
     private static Note broken(String body, int line) {
-        return new Note(new Node.Mapping(java.util.List.of(), 1, false), body, line);
+        return new Note(new Node.Mapping(List.of(), 1, false), body, line);
     }
 
     private static String shown(NoteText file, String[] lines, int from) {
@@ -67,6 +69,6 @@ record Note(Node.Mapping keys, String body, int bodyLine) {
     }
 
     private static String join(String[] lines, int from, int to) {
-        return String.join("\n", java.util.Arrays.asList(lines).subList(from, to)) + "\n";
+        return String.join("\n", Arrays.asList(lines).subList(from, to)) + "\n";
     }
 }

@@ -1,10 +1,12 @@
 package noctuary.entry;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -69,7 +71,7 @@ final class NoteFiles {
                 strangeEnding(file);
             }
         }
-        found.sort(java.util.Comparator.comparing(Found::name));
+        found.sort(Comparator.comparing(Found::name));
         return found;
     }
 
@@ -164,7 +166,7 @@ final class NoteFiles {
             return files.filter(file -> !file.getFileName().toString().startsWith("."))
                     .sorted()
                     .toList();
-        } catch (IOException | java.io.UncheckedIOException e) {
+        } catch (IOException | UncheckedIOException e) {
             margin(folder).fault(0, "", "this folder cannot be read", "check that you may read it");
             return List.of();
         }

@@ -1,6 +1,5 @@
 package noctuary.entry;
 
-import com.vladsch.flexmark.ast.Heading;
 import com.vladsch.flexmark.ext.footnotes.FootnoteExtension;
 import com.vladsch.flexmark.ext.gfm.strikethrough.StrikethroughExtension;
 import com.vladsch.flexmark.ext.gfm.tasklist.TaskListExtension;
@@ -8,10 +7,8 @@ import com.vladsch.flexmark.ext.tables.TablesExtension;
 import com.vladsch.flexmark.html.HtmlRenderer;
 import com.vladsch.flexmark.parser.Parser;
 import com.vladsch.flexmark.util.ast.Document;
-import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.data.DataHolder;
 import com.vladsch.flexmark.util.data.MutableDataSet;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -23,7 +20,6 @@ final class NoteHtml {
     record Page(String html, List<Attachment> attachments) {}
 
     private static final int LARGEST = 262_144;
-    private static final int LOWEST_HEADING = 6;
     private static final DataHolder OPTIONS = new MutableDataSet()
             .set(
                     Parser.EXTENSIONS,
@@ -66,24 +62,13 @@ final class NoteHtml {
 
     private static String render(Note note, NoteLinks links) {
         Document document = PARSER.parse(note.body());
-        shiftHeadings(document);
+        Headings headings = Headings.fit(document);
         return HtmlRenderer.builder(OPTIONS)
                 .attributeProviderFactory(new AlignmentClass())
-                .nodeRendererFactory(options -> new LinkRenderer(links, note.bodyLine() - 1, options))
+                .attributeProviderFactory(headings)
+                .nodeRendererFactory(options -> new LinkRenderer(links, headings, note.bodyLine() - 1, options))
                 .build()
                 .render(document);
-    }
-
-    /** The highest heading of the note becomes h2, since the page has the one h1. */
-    private static void shiftHeadings(Document document) {
-        List<Heading> headings = new ArrayList<>();
-        for (Node node : document.getDescendants()) {
-            if (node instanceof Heading heading) {
-                headings.add(heading);
-            }
-        }
-        int highest = headings.stream().mapToInt(Heading::getLevel).min().orElse(1);
-        headings.forEach(heading -> heading.setLevel(Math.min(LOWEST_HEADING, heading.getLevel() - highest + 2)));
     }
 
     private static Page plain(Note note, Margin margin) {

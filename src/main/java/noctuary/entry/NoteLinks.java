@@ -55,7 +55,7 @@ final class NoteLinks {
 
     /** The address to write, or empty, with a notice, for a link that must not or cannot lead anywhere. */
     Optional<String> link(String url, int line) {
-        if (isRemote(url) || url.startsWith("#") && isPlain(url)) {
+        if (isRemote(url)) {
             return Optional.of(url);
         }
         Optional<Path> file = local(url, line);
@@ -64,8 +64,7 @@ final class NoteLinks {
         }
         String page = pages.get(file.get());
         if (page != null) {
-            int hash = url.indexOf('#');
-            return Optional.of(TO_ROOT + page + (hash < 0 ? "" : url.substring(hash)));
+            return Optional.of(TO_ROOT + page);
         }
         return attached(file.get(), url, line, true);
     }
@@ -108,6 +107,11 @@ final class NoteLinks {
         } catch (IOException | IllegalArgumentException e) {
             return refuse(url, line, "there is no such file beside this note");
         }
+    }
+
+    /** Says that no heading of the note has this name. */
+    Optional<String> nowhere(String url, int line) {
+        return refuse(url, line, "write # and a heading of this note, with - for spaces");
     }
 
     private static boolean isPlain(String url) {

@@ -1,5 +1,6 @@
 package noctuary.entry;
 
+import java.io.BufferedInputStream;
 import java.io.DataInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -18,7 +19,7 @@ record PictureSize(int width, int height) {
     /** Empty for other kinds, and for files that break off. */
     static Optional<PictureSize> of(Path file) {
         try (InputStream in = Files.newInputStream(file);
-                var bytes = new DataInputStream(new java.io.BufferedInputStream(in))) {
+                var bytes = new DataInputStream(new BufferedInputStream(in))) {
             int magic = bytes.readUnsignedShort();
             Optional<PictureSize> size = switch (magic) {
                 case 0x8950 -> png(bytes);

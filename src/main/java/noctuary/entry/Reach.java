@@ -18,12 +18,13 @@ record Reach(Path root, Map<String, Path> archives) {
     /**
      * A typed path taken apart.
      *
+     * @param typed as it stands in the note
      * @param fence nothing outside may be read; with symbolic links resolved
      * @param start where the steps begin
      * @param shown the start as a reader may see it
      * @param steps between slashes
      */
-    record Route(Path fence, Path start, String shown, List<String> steps) {}
+    record Route(String typed, Path fence, Path start, String shown, List<String> steps) {}
 
     /** @param folder where relative paths begin */
     Route route(String typed, Path folder) throws Unfit {
@@ -32,11 +33,11 @@ record Reach(Path root, Map<String, Path> archives) {
         }
         int colon = typed.indexOf(':');
         if (colon < 0) {
-            return new Route(root, folder, shown(folder), steps(typed, typed));
+            return new Route(typed, root, folder, shown(folder), steps(typed, typed));
         }
         String name = typed.substring(0, colon);
         Path archive = archive(name, typed);
-        return new Route(fence(archive, name), archive, name + ":", steps(typed.substring(colon + 1), typed));
+        return new Route(typed, fence(archive, name), archive, name + ":", steps(typed.substring(colon + 1), typed));
     }
 
     /** A folder or file as problems name it. */

@@ -32,7 +32,7 @@ record SettingsReader(Settings settings, Optional<Typed<String>> rig, Optional<T
             return bind(new Fields(new Node.Mapping(List.of(), 1, false), margin), entries);
         }
         NoteText text = NoteText.read(file, margin);
-        return bind(new Fields(YamlTree.read(text.text(), 0, margin), margin), entries);
+        return bind(new Fields(YamlReader.read(text.text(), 0, margin), margin), entries);
     }
 
     private static SettingsReader bind(Fields fields, Path entries) {

@@ -3,6 +3,7 @@ package noctuary.entry;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** An amount with an ISO 4217 currency code, such as {@code 640 EUR}. */
@@ -34,11 +35,11 @@ record TypedPrice(BigDecimal amount, String currency) {
                 .sorted()
                 .toList();
         if (!CODE.matcher(typed).matches() || !codes.contains(typed)) {
-            boolean letters = typed.length() == 3 && codes.contains(typed.toUpperCase(java.util.Locale.ROOT));
+            boolean letters = typed.length() == 3 && codes.contains(typed.toUpperCase(Locale.ROOT));
             throw new Unfit(
                     "unknown currency " + Margin.quoted(typed),
                     letters
-                            ? "did you mean " + Margin.quoted(typed.toUpperCase(java.util.Locale.ROOT)) + "?"
+                            ? "did you mean " + Margin.quoted(typed.toUpperCase(Locale.ROOT)) + "?"
                             : "write the three letters of ISO 4217, such as EUR");
         }
         return typed;

@@ -53,7 +53,7 @@ final class TypedQuantity {
     /** A time in the kept unit, for keys whose name already tells it: bare, or with a unit of time. */
     static BigDecimal time(String text, TypedUnit kept) throws Unfit {
         TypedNumber number = TypedNumber.of(text);
-        TypedUnit unit = number.unit().isEmpty() ? kept : unit(number, kept.kind(), text);
+        TypedUnit unit = number.unit().isEmpty() ? kept : unit(number, kept, text);
         BigDecimal value = number.value().multiply(unit.size()).divide(kept.size(), MathContext.DECIMAL128);
         if (value.signum() <= 0) {
             throw new Unfit(Margin.quoted(text) + " must be above zero", "check the number");
@@ -64,7 +64,7 @@ final class TypedQuantity {
 
     private static double convert(TypedNumber number, Unit kept, String text) throws Unfit {
         TypedUnit goal = TypedUnit.of(kept);
-        TypedUnit unit = unit(number, goal.kind(), text);
+        TypedUnit unit = unit(number, goal, text);
         if (unit == TypedUnit.FAHRENHEIT) {
             return number.value()
                     .subtract(FREEZING_F)
@@ -77,11 +77,11 @@ final class TypedQuantity {
                 .doubleValue();
     }
 
-    private static TypedUnit unit(TypedNumber number, TypedUnit.Kind kind, String text) throws Unfit {
+    private static TypedUnit unit(TypedNumber number, TypedUnit goal, String text) throws Unfit {
+        TypedUnit.Kind kind = goal.kind();
         String typed = number.unit();
         if (typed.isEmpty()) {
-            throw new Unfit(
-                    kind.phrase() + " needs a unit, and " + Margin.quoted(text) + " has none", choices(kind, text));
+            throw new Unfit(kind.phrase() + " needs a unit, and " + Margin.quoted(text) + " has none", choices(goal));
         }
         Optional<TypedUnit> unit = TypedUnit.of(typed);
         if (unit.isPresent() && unit.get().kind() == kind) {
@@ -97,8 +97,12 @@ final class TypedQuantity {
                         .orElseGet(() -> "known: " + symbols(kind)));
     }
 
-    private static String choices(TypedUnit.Kind kind, String text) {
-        return "write " + text.strip() + " with one of: " + symbols(kind);
+    private static String choices(TypedUnit goal) {
+        String others = TypedUnit.ofKind(goal.kind()).stream()
+                .filter(unit -> unit != goal)
+                .map(TypedUnit::symbol)
+                .collect(Collectors.joining(", "));
+        return "write it in " + goal.symbol() + (others.isEmpty() ? "" : ", or in one of: " + others);
     }
 
     private static String symbols(TypedUnit.Kind kind) {

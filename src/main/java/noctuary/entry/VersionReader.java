@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -80,7 +81,7 @@ final class VersionReader {
     private List<Version> rooted() {
         for (Version version : List.copyOf(versions.values())) {
             if (!version.from().equals(STACK) && !versions.containsKey(version.from())) {
-                Set<String> known = new java.util.LinkedHashSet<>(List.of(STACK));
+                Set<String> known = new LinkedHashSet<>(List.of(STACK));
                 known.addAll(versions.keySet());
                 known.remove(version.name());
                 reroot(

@@ -3,19 +3,19 @@ package noctuary.entry;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
  * The parser's complaint in the keeper's words.
  *
  * @param line within the text, from 1
- * @param key of that line, or empty
  */
-record YamlComplaint(int line, String key, String what, String hint) {
-    private static final Pattern KEY = Pattern.compile("^[\\s{\\[-]*([\\p{L}][\\p{L}\\p{N} _-]{0,40}):(?:\\s|$).*");
-
+record YamlComplaint(int line, String what, String hint) {
     private record Rule(String sign, String what, String hint) {}
+
+    /** Unfinished things are told by the line on which they begin. */
+    private static final List<String> UNFINISHED =
+            List.of("simple key", "quoted scalar", "flow sequence", "flow mapping");
 
     private static final List<Rule> RULES = List.of(
             new Rule("alias", "a value begins with *, which means something else to YAML", "put quotes around it"),
@@ -35,32 +35,31 @@ record YamlComplaint(int line, String key, String what, String hint) {
             new Rule("expected ',' or '}'", "keys in { } are not closed, or lack a comma", "look for the missing }"),
             new Rule("could not find expected ':'", "a line without a key", "write \"key: value\""),
             new Rule("<block end>", "this line does not fit the lines above", "indent keys of one group equally"),
-            new Rule("special characters", "an invisible control character", "delete it and type the line anew"),
-            new Rule("nesting", "keys are nested too deep", "use fewer brackets"));
+            new Rule("special characters", "an invisible control character", "delete it and type the line anew"));
+    private static final Rule ANY =
+            new Rule("", "this line is not valid YAML", "write \"key: value\", with quotes if in doubt");
 
-    static YamlComplaint of(IOException e, String text) {
+    static YamlComplaint of(IOException e) {
         String said = String.valueOf(e.getMessage());
         int line = 1;
         if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
             said = marked.getContext() + " " + marked.getProblem();
-            line = marked.getProblemMark().getLine() + 1;
+            line = line(marked) + 1;
         } else if (e instanceof JsonProcessingException json && json.getLocation() != null) {
             line = Math.max(1, json.getLocation().getLineNr());
         }
         String sign = said;
         Rule rule = RULES.stream()
-                .filter(r -> sign.contains(r.sign()))
+                .filter(candidate -> sign.contains(candidate.sign()))
                 .findFirst()
-                .orElse(new Rule("", "this line is not valid YAML", "write \"key: value\", with quotes if in doubt"));
-        return new YamlComplaint(line, keyOf(text, line), rule.what(), rule.hint());
+                .orElse(ANY);
+        return new YamlComplaint(line, rule.what(), rule.hint());
     }
 
-    void write(Margin margin, int linesBefore) {
-        margin.fault(line + linesBefore, key, what, hint + "; nothing below this line was read as keys");
-    }
-
-    private static String keyOf(String text, int line) {
-        var matcher = KEY.matcher(text.lines().skip(line - 1L).findFirst().orElse(""));
-        return matcher.matches() ? matcher.group(1) : "";
+    private static int line(MarkedYAMLException marked) {
+        String context = String.valueOf(marked.getContext());
+        boolean unfinished =
+                marked.getContextMark() != null && UNFINISHED.stream().anyMatch(context::contains);
+        return (unfinished ? marked.getContextMark() : marked.getProblemMark()).getLine();
     }
 }

@@ -10,36 +10,39 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
 
-/** YAML text to a tree. Whatever stood before a mistake in the text is kept. */
+/** One walk through YAML text, up to the first mistake in its grammar. */
 final class YamlTree {
-    /** Characters of front matter that are read at most. */
-    static final int LONGEST = 65_536;
+    /** Something refused that does not end the walk; line of the file. */
+    record Slip(int line, String key, String what, String hint) {}
 
     private static final int DEEPEST = 20;
     private static final YAMLFactory YAML = factory();
 
     private final YAMLParser parser;
-    private final String text;
     private final int linesBefore;
-    private final Margin margin;
-    private boolean broken;
+    private final List<Slip> slips = new ArrayList<>();
+    private YamlComplaint complaint;
 
-    private YamlTree(String text, int linesBefore, Margin margin) throws IOException {
-        this.parser = YAML.createParser(text);
-        this.text = text;
+    /** @param linesBefore lines of the file above the text */
+    YamlTree(String text, int linesBefore) {
         this.linesBefore = linesBefore;
-        this.margin = margin;
+        try {
+            this.parser = YAML.createParser(text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static YAMLFactory factory() {
         var options = new LoaderOptions();
-        options.setCodePointLimit(LONGEST + 1);
+        options.setCodePointLimit(2 * YamlReader.LONGEST);
         options.setNestingDepthLimit(2 * DEEPEST);
         var limits = StreamReadConstraints.builder()
                 .maxNestingDepth(2 * DEEPEST)
-                .maxDocumentLength(4L * LONGEST)
+                .maxDocumentLength(4L * YamlReader.LONGEST)
                 .build();
         return YAMLFactory.builder()
                 .loaderOptions(options)
@@ -47,79 +50,73 @@ final class YamlTree {
                 .build();
     }
 
-    /** @param linesBefore lines of the file above the text */
-    static Node.Mapping read(String text, int linesBefore, Margin margin) {
-        if (text.length() > LONGEST) {
-            margin.fault(
-                    linesBefore + 1,
-                    "",
-                    "the keys take more than " + LONGEST / 1024 + " kB and were not read",
-                    "keep long text in the note below the second --- line");
-            return new Node.Mapping(List.of(), linesBefore + 1, false);
-        }
+    Optional<YamlComplaint> complaint() {
+        return Optional.ofNullable(complaint);
+    }
+
+    List<Slip> slips() {
+        return List.copyOf(slips);
+    }
+
+    Node.Mapping root() {
         try {
-            return new YamlTree(text, linesBefore, margin).root();
+            JsonToken first = next();
+            Node node = first == null ? null : node(first, "", 0);
+            if (node != null && next() != null) {
+                slip("", "a second YAML document begins here", "keep all keys in one block");
+            }
+            return root(node);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private Node.Mapping root() throws IOException {
-        JsonToken first = next();
-        Node node = first == null ? null : node(first, 0);
-        if (node != null && !broken && next() != null) {
-            margin.fault(here(), "", "a second YAML document begins here", "keep all keys in one block");
-        }
+    private Node.Mapping root(Node node) {
         if (node instanceof Node.Mapping mapping) {
             return mapping;
         }
-        if (node != null && !(node instanceof Node.Scalar scalar && scalar.blank())) {
-            margin.fault(node.line(), "", "keys with values are expected here", "write lines such as \"rig: heron\"");
-            broken = true;
+        boolean blank = node == null || node instanceof Node.Scalar scalar && scalar.blank();
+        if (!blank) {
+            slips.add(new Slip(
+                    node.line(), "", "keys with values are expected here", "write lines such as \"rig: heron\""));
         }
-        return new Node.Mapping(List.of(), linesBefore + 1, !broken);
+        return new Node.Mapping(List.of(), linesBefore + 1, blank);
     }
 
     /** Null where the value was refused. */
-    private Node node(JsonToken token, int depth) throws IOException {
+    private Node node(JsonToken token, String key, int depth) throws IOException {
         if (depth > DEEPEST) {
-            margin.fault(here(), "", "keys are nested more than " + DEEPEST + " deep", "use fewer brackets");
-            broken = true;
+            int line = parser.currentTokenLocation().getLineNr();
+            complaint = new YamlComplaint(
+                    line, "keys are nested more than " + DEEPEST + " deep", "use fewer brackets and indents");
             return null;
         }
-        int line = here();
-        refuseTag(line);
+        if (parser.getTypeId() != null) {
+            slip(key, "a value that begins with ! means something else to YAML", "put quotes around the value");
+        }
         return switch (token) {
-            case START_OBJECT -> mapping(line, depth);
-            case START_ARRAY -> sequence(line, depth);
-            default -> scalar(token, line);
+            case START_OBJECT -> mapping(here(), depth);
+            case START_ARRAY -> sequence(here(), key, depth);
+            default -> scalar(token, key);
         };
     }
 
-    private Node scalar(JsonToken token, int line) throws IOException {
-        String value = parser.getText();
+    private Node scalar(JsonToken token, String key) throws IOException {
+        String value = parser.getText() == null ? "" : parser.getText().strip();
         if (parser.isCurrentAlias()) {
-            margin.fault(
-                    line,
-                    "",
-                    "*" + value + " refers to another place, which is not supported here",
+            slip(
+                    key,
+                    "*" + Margin.shortened(value) + " refers to another place, which is not supported here",
                     "put quotes around a value that begins with *");
             return null;
         }
-        return new Node.Scalar(value == null ? "" : value.strip(), token == JsonToken.VALUE_NULL, line);
+        return new Node.Scalar(value, token == JsonToken.VALUE_NULL || value.isEmpty(), here());
     }
 
-    private void refuseTag(int line) throws IOException {
-        if (parser.getTypeId() != null) {
-            margin.fault(
-                    line, "", "a value that begins with ! means something else to YAML", "put quotes around the value");
-        }
-    }
-
-    private Node.Sequence sequence(int line, int depth) throws IOException {
+    private Node.Sequence sequence(int line, String key, int depth) throws IOException {
         List<Node> items = new ArrayList<>();
         for (JsonToken token = next(); token != null && token != JsonToken.END_ARRAY; token = next()) {
-            Node item = node(token, depth + 1);
+            Node item = node(token, key, depth + 1);
             if (item != null) {
                 items.add(item);
             }
@@ -130,20 +127,26 @@ final class YamlTree {
     private Node.Mapping mapping(int line, int depth) throws IOException {
         List<Node.Pair> pairs = new ArrayList<>();
         Map<String, Integer> seen = new HashMap<>();
+        boolean whole = true;
         for (JsonToken token = next(); token != null && token != JsonToken.END_OBJECT; token = next()) {
             String key = parser.currentName().strip();
             int keyLine = here();
             JsonToken start = next();
-            Node value = start == null ? null : node(start, depth + 1);
+            Node value = start == null ? null : node(start, key, depth + 1);
             Integer earlier = seen.putIfAbsent(key, keyLine);
             if (earlier != null) {
-                margin.fault(
-                        keyLine, key, "this key stands here twice", "the one on line " + earlier + " counts: drop one");
+                String hint = "the one on line " + earlier + " counts: drop one";
+                slips.add(new Slip(keyLine, key, "this key stands here twice", hint));
             } else if (value != null) {
                 pairs.add(new Node.Pair(key, keyLine, value));
             }
+            whole &= value != null;
         }
-        return new Node.Mapping(pairs, line, !broken);
+        return new Node.Mapping(pairs, line, whole);
+    }
+
+    private void slip(String key, String what, String hint) {
+        slips.add(new Slip(here(), key, what, hint));
     }
 
     private int here() {
@@ -151,14 +154,13 @@ final class YamlTree {
     }
 
     private JsonToken next() {
-        if (broken) {
+        if (complaint != null) {
             return null;
         }
         try {
             return parser.nextToken();
         } catch (IOException e) {
-            broken = true;
-            YamlComplaint.of(e, text).write(margin, linesBefore);
+            complaint = YamlComplaint.of(e);
             return null;
         }
     }
