@@ -6,7 +6,7 @@ import java.util.List;
 
 /** The drawing of a {@link NightCourse}. */
 final class CoursePlot {
-    private static final double BETWEEN = 30;
+    private static final double BETWEEN = 38;
 
     private final NightCourse course;
     private final Form form;
@@ -72,11 +72,13 @@ final class CoursePlot {
         if (width < 2) {
             return;
         }
-        String words = Digits.hours((gap.to() - gap.from()) / 3600) + " without a frame";
-        svg.open("g", "class", "gap");
+        String words = Digits.hours((gap.to() - gap.from()) / 3600) + " gap";
+        svg.open("g", "class", "point");
         svg.tip(words);
-        String fill = "url(#" + svg.idOf("gap") + ")";
-        svg.leaf("rect", "x", from, "y", top, "width", width, "height", bottom - top, "fill", fill);
+        svg.patterned("gap", "gap", from, top, width, bottom - top);
+        if (width > Words.width(words, form.fontSize())) {
+            svg.text("note", Anchor.MIDDLE, from + width / 2, top - 6, words);
+        }
         svg.close();
     }
 
@@ -87,7 +89,7 @@ final class CoursePlot {
         double high = Arrays.stream(values).max().orElseThrow();
         Ticks ticks = Ticks.around(low, high, 4);
         Scale y = new Scale(ticks.low(), ticks.high(), box.bottom(), box.top());
-        Axes.name(svg, 4, box.top() - 10, panel.name(), panel.unit());
+        Axes.name(svg, 4, box.top() - 13, panel.name(), panel.unit());
         Axes.levels(svg, box, y, ticks);
         Trace trace = new Trace();
         double before = Double.NaN;

@@ -93,12 +93,25 @@ final class Svg {
         return words("text", words, "class", classes, "x", x, "y", y, "text-anchor", side);
     }
 
+    /** Text on a plate of the ground's colour, for where a line would run through it. */
+    Svg plated(String classes, Anchor anchor, double x, double y, String words, double fontSize) {
+        double width = Words.width(words, fontSize);
+        rect("plate", anchor.from(x, width) - 4, y - fontSize, width + 8, fontSize * 1.3);
+        return text(classes, anchor, x, y, words);
+    }
+
     Svg line(String classes, double x1, double y1, double x2, double y2) {
         return leaf("line", "class", classes, "x1", x1, "y1", y1, "x2", x2, "y2", y2);
     }
 
     Svg rect(String classes, double x, double y, double width, double height) {
         return leaf("rect", "class", classes, "x", x, "y", y, "width", width, "height", height);
+    }
+
+    /** A rectangle filled with a pattern of this drawing. */
+    Svg patterned(String classes, String pattern, double x, double y, double width, double height) {
+        String fill = "url(#" + idOf(pattern) + ")";
+        return leaf("rect", "class", classes, "x", x, "y", y, "width", width, "height", height, "fill", fill);
     }
 
     Svg circle(String classes, double x, double y, double radius) {

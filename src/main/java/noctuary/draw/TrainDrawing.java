@@ -12,13 +12,25 @@ import java.util.List;
  * @param requiredMm wanted from the corrector to the sensor; NaN when not known
  * @param actualMm the sum of the lengths; NaN when one is not known
  * @param toleranceMm how far off is still good; NaN when not known
+ * @param sensorDiagonalMm NaN when not known
  */
 public record TrainDrawing(
-        String title, List<Part> parts, List<Joint> joints, double requiredMm, double actualMm, double toleranceMm)
+        String title,
+        List<Part> parts,
+        List<Joint> joints,
+        double requiredMm,
+        double actualMm,
+        double toleranceMm,
+        double sensorDiagonalMm)
         implements Chart {
     public TrainDrawing {
         parts = List.copyOf(parts);
         joints = List.copyOf(joints);
+        for (Joint joint : joints) {
+            if (joint.after() < 0 || joint.after() >= parts.size() - 1) {
+                throw new IllegalArgumentException("no joint after part " + joint.after() + " of " + parts.size());
+            }
+        }
     }
 
     /**
