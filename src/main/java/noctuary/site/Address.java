@@ -42,7 +42,8 @@ record Address(String path) {
 
     static String encoded(String path) {
         return Arrays.stream(path.split("/", -1))
-                .map(segment -> URLEncoder.encode(segment, StandardCharsets.UTF_8).replace("+", "%20"))
+                .map(segment ->
+                        URLEncoder.encode(segment, StandardCharsets.UTF_8).replace("+", "%20"))
                 .collect(Collectors.joining("/"));
     }
 }

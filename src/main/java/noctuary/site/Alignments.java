@@ -118,9 +118,7 @@ final class Alignments {
     }
 
     private static String arcminutes(double arcsec) {
-        return arcsec >= 3600
-                ? Numerals.fixed(arcsec / 3600, 2) + "°"
-                : Numerals.fixed(arcsec / 60, 1) + "′";
+        return arcsec >= 3600 ? Numerals.fixed(arcsec / 3600, 2) + "°" : Numerals.fixed(arcsec / 60, 1) + "′";
     }
 
     private static String number(double value) {

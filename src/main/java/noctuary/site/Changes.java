@@ -25,7 +25,8 @@ final class Changes {
         List<Change> changes = new ArrayList<>();
         String name = rig.note().name().value();
         rig.note().from().ifPresent(from -> changes.add(new Change(from, name + " first in use", rig)));
-        for (RigSheet.State state : rig.states().subList(Math.min(1, rig.states().size()), rig.states().size())) {
+        for (RigSheet.State state : rig.states()
+                .subList(Math.min(1, rig.states().size()), rig.states().size())) {
             String parts = newParts(state).stream().map(Changes::named).collect(Collectors.joining(", "));
             changes.add(new Change(state.from(), name + ": " + (parts.isEmpty() ? "part changed" : parts), rig));
         }

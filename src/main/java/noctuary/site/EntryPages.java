@@ -3,7 +3,6 @@ package noctuary.site;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import noctuary.entry.Entry;
 import noctuary.measure.EntrySheet;
@@ -11,9 +10,6 @@ import noctuary.measure.Figure;
 import noctuary.site.page.EntryPage;
 import noctuary.site.page.FactRow;
 import noctuary.site.page.Labelled;
-import noctuary.site.page.Link;
-import noctuary.site.page.Markup;
-import noctuary.site.page.Plate;
 
 /** One page an entry. */
 final class EntryPages {
@@ -35,7 +31,7 @@ final class EntryPages {
         String title = sheet.entry().title().value();
         String target = ledger.targetName(sheet);
         Facts facts = new Facts(here, ledger.discretion());
-        EntryPictures pictures = new EntryPictures(ledger, charts, here, sheet);
+        EntryPictures pictures = new EntryPictures(ledger, here, sheet);
         FrameRows frames = new FrameRows(sheet, ledger.discretion());
         return new EntryPage(
                 heads.of(here, title, description(sheet, target)),
@@ -65,7 +61,8 @@ final class EntryPages {
     }
 
     private static String description(EntrySheet sheet, String target) {
-        String night = sheet.night().map(date -> ", night of " + Dates.reading(date)).orElse("");
+        String night =
+                sheet.night().map(date -> ", night of " + Dates.reading(date)).orElse("");
         String exposure = sheet.figure(Figure.EXPOSURE)
                 .map(q -> ", " + Numerals.of(q) + " of exposure")
                 .orElse("");
@@ -77,9 +74,8 @@ final class EntryPages {
     }
 
     private static List<EntryPage.NightOf> nights(Address here, EntrySheet sheet) {
-        List<LocalDate> nights = sheet.nights().isEmpty()
-                ? sheet.night().value().stream().toList()
-                : sheet.nights();
+        List<LocalDate> nights =
+                sheet.nights().isEmpty() ? sheet.night().value().stream().toList() : sheet.nights();
         return nights.stream()
                 .map(night -> new EntryPage.NightOf(
                         night.toString(), Dates.reading(night), here.to(Address.NIGHTS) + "#night-" + night))
@@ -117,8 +113,7 @@ final class EntryPages {
         return sheet.exposureByFilter().entrySet().stream()
                 .map(e -> new EntryPage.FilterRow(
                         facts.quantity("filter", e.getKey().isEmpty() ? "no filter told" : e.getKey(), e.getValue()),
-                        (int) Math.round(
-                                100 * e.getValue().map(q -> q.value()).orElse(0.0) / longest)))
+                        (int) Math.round(100 * e.getValue().map(q -> q.value()).orElse(0.0) / longest)))
                 .toList();
     }
 

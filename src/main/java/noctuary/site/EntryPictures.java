@@ -16,13 +16,11 @@ final class EntryPictures {
     private static final String[] ROWS = {"bottom", "middle", "top"};
     private static final String[] COLUMNS = {"left", "centre", "right"};
 
-    private final Charts charts;
     private final EntrySheet sheet;
     private final Plates plates;
     private final Optional<String> face;
 
-    EntryPictures(Ledger ledger, Charts charts, Address here, EntrySheet sheet) {
-        this.charts = charts;
+    EntryPictures(Ledger ledger, Address here, EntrySheet sheet) {
         this.sheet = sheet;
         this.plates = new Plates(ledger, here);
         this.face = plates.face(sheet);
@@ -45,11 +43,13 @@ final class EntryPictures {
             return null;
         }
         FrameSheet shown = sheet.shown().get();
+        FieldCharts charts = new FieldCharts(shown);
         boolean heroIsStack = face.filter(EntryPictures::isStack).isPresent();
         List<Zone> zones = shown.report().zones();
         return new EntryPage.Stars(
                 heroIsStack ? null : plates.plate(sheet, Plates.STACK, overlay()),
-                zones.isEmpty() ? null : charts.shapes(shown),
+                charts.whiskers(),
+                charts.zones(),
                 zones.stream().map(EntryPictures::zone).toList(),
                 shown.report().stars().map(EntryPictures::summary).orElse(""));
     }
@@ -68,7 +68,9 @@ final class EntryPictures {
     }
 
     private Markup overlay() {
-        return sheet.shown().map(charts::overlay).orElse(Markup.NONE);
+        return sheet.shown()
+                .map(shown -> new FieldCharts(shown).overlay("measured"))
+                .orElse(Markup.NONE);
     }
 
     private static boolean isStack(String name) {

@@ -42,7 +42,8 @@ final class FrameRows {
     }
 
     private static String median(FrameReport report, Function<FrameReport.Stars, FrameReport.Spread> of, int decimals) {
-        OptionalDouble median = report.stars().map(of).map(FrameReport.Spread::median).orElse(OptionalDouble.empty());
+        OptionalDouble median =
+                report.stars().map(of).map(FrameReport.Spread::median).orElse(OptionalDouble.empty());
         return Numerals.fixed(median, decimals);
     }
 }

@@ -21,9 +21,8 @@ final class Heads {
     }
 
     Head of(Address page, String title, String description) {
-        String section = page.path().contains("/")
-                ? page.path().substring(0, page.path().indexOf('/'))
-                : "";
+        String section =
+                page.path().contains("/") ? page.path().substring(0, page.path().indexOf('/')) : "";
         List<Link> nav = SECTIONS.entrySet().stream()
                 .map(e -> new Link(
                         e.getKey(),
@@ -32,7 +31,13 @@ final class Heads {
                 .toList();
         List<String> sheets = stylesheets.stream().map(page::to).toList();
         return new Head(
-                title, description, page.root(), settings.title(), settings.keeper().orElse(""), sheets, nav);
+                title,
+                description,
+                page.root(),
+                settings.title(),
+                settings.keeper().orElse(""),
+                sheets,
+                nav);
     }
 
     private static Map<String, Address> sections() {

@@ -34,16 +34,33 @@ final class JournalPages {
         String title = content.journal().settings().title();
         List<Labelled> totals = totals(entries, usage);
         return new JournalPage(
-                heads.of(here, title, "A record of " + totals.get(0).value() + " " + totals.get(0).label()
-                        + " of deep-sky images: exposure, sharpness, rigs and what was learnt."),
-                entries.stream().limit(LATEST).map(e -> rows.teaser(e, plates)).toList(),
+                heads.of(
+                        here,
+                        title,
+                        "A record of " + totals.get(0).value() + " "
+                                + totals.get(0).label()
+                                + " of deep-sky images: exposure, sharpness, rigs and what was learnt."),
+                latest(entries).stream().map(e -> rows.teaser(e, plates)).toList(),
                 totals,
                 charts.hoursByMonth(usage),
-                charts.sharpness(entries, changes),
+                charts.sharpness(here, entries, changes),
                 changes.stream().map(change -> mark(here, change)).toList(),
                 choices(entries),
                 rows.rows(entries),
                 rows.problems(problems()));
+    }
+
+    /** The newest entry with a picture leads; the others follow, newest first. */
+    private List<EntrySheet> latest(List<EntrySheet> entries) {
+        List<EntrySheet> latest = new ArrayList<>(entries.subList(0, Math.min(LATEST, entries.size())));
+        latest.stream()
+                .filter(sheet -> !ledger.pictures(sheet).isEmpty())
+                .findFirst()
+                .ifPresent(lead -> {
+                    latest.remove(lead);
+                    latest.add(0, lead);
+                });
+        return latest;
     }
 
     private JournalPage.ChangeMark mark(Address here, Changes.Change change) {
@@ -78,9 +95,7 @@ final class JournalPages {
     private List<Problem> problems() {
         List<Problem> all = new ArrayList<>(ledger.content().journal().problems());
         ledger.content().entries().forEach(sheet -> all.addAll(sheet.problems()));
-        return Stream.concat(
-                        all.stream().filter(Problem::isFault),
-                        all.stream().filter(problem -> !problem.isFault()))
+        return Stream.concat(all.stream().filter(Problem::isFault), all.stream().filter(problem -> !problem.isFault()))
                 .distinct()
                 .toList();
     }

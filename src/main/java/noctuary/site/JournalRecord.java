@@ -69,7 +69,11 @@ record JournalRecord(
 
     /** Coordinates are null unless the settings publish them. */
     record SiteRecord(
-            String id, String name, OptionalDouble latitudeDeg, OptionalDouble longitudeDeg, OptionalDouble elevationM) {}
+            String id,
+            String name,
+            OptionalDouble latitudeDeg,
+            OptionalDouble longitudeDeg,
+            OptionalDouble elevationM) {}
 
     record TargetRecord(String name, String reference, List<AttemptRecord> attempts) {}
 

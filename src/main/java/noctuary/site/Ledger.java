@@ -24,8 +24,7 @@ final class Ledger {
         this.content = content;
         this.discretion = new Discretion(content.journal());
         content.entries().forEach(sheet -> bySlug.put(sheet.entry().slug(), sheet));
-        content.targets()
-                .forEach(target -> target.attempts().forEach(attempt -> targetOf.put(attempt.slug(), target)));
+        content.targets().forEach(target -> target.attempts().forEach(attempt -> targetOf.put(attempt.slug(), target)));
     }
 
     SiteContent content() {
@@ -69,7 +68,9 @@ final class Ledger {
     }
 
     Link entryLink(Address from, EntrySheet sheet) {
-        return Link.of(sheet.entry().title().value(), from.to(Address.entry(sheet.entry().slug())));
+        return Link.of(
+                sheet.entry().title().value(),
+                from.to(Address.entry(sheet.entry().slug())));
     }
 
     Link targetLink(Address from, EntrySheet sheet) {

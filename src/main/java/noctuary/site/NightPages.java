@@ -20,10 +20,12 @@ final class NightPages {
 
     private final Ledger ledger;
     private final Heads heads;
+    private final Charts charts;
 
-    NightPages(Ledger ledger, Heads heads) {
+    NightPages(Ledger ledger, Heads heads, Charts charts) {
         this.ledger = ledger;
         this.heads = heads;
+        this.charts = charts;
     }
 
     NightsPage page() {
@@ -37,6 +39,7 @@ final class NightPages {
                 heads.of(HERE, "Nights", "A calendar of the nights: hours used, and hours lost by cause."),
                 totals(usage, nights.size()),
                 causes(),
+                charts.calendars(nights),
                 months.entrySet().stream()
                         .map(e -> month(e.getKey(), e.getValue()))
                         .toList());
@@ -58,8 +61,10 @@ final class NightPages {
 
     private List<NightsPage.Cause> causes() {
         Map<String, List<Entry.Lost>> byCause = new HashMap<>();
-        lost().forEach(lost -> byCause.computeIfAbsent(lost.cause(), cause -> new ArrayList<>()).add(lost));
-        double most = byCause.values().stream().mapToDouble(NightPages::minutes).max().orElse(1);
+        lost().forEach(lost -> byCause.computeIfAbsent(lost.cause(), cause -> new ArrayList<>())
+                .add(lost));
+        double most =
+                byCause.values().stream().mapToDouble(NightPages::minutes).max().orElse(1);
         return byCause.entrySet().stream()
                 .sorted(Comparator.comparingDouble((Map.Entry<String, List<Entry.Lost>> e) -> -minutes(e.getValue()))
                         .thenComparing(Map.Entry::getKey))
@@ -72,7 +77,8 @@ final class NightPages {
     }
 
     private NightsPage.Month month(YearMonth month, Map<LocalDate, List<Usage>> nights) {
-        double seconds = nights.values().stream().mapToDouble(NightPages::seconds).sum();
+        double seconds =
+                nights.values().stream().mapToDouble(NightPages::seconds).sum();
         return new NightsPage.Month(
                 month.toString(),
                 Dates.month(month),
@@ -85,7 +91,8 @@ final class NightPages {
 
     private static List<List<NightsPage.Day>> weeks(YearMonth month, Map<LocalDate, List<Usage>> nights) {
         List<List<NightsPage.Day>> weeks = new ArrayList<>();
-        LocalDate monday = month.atDay(1).minusDays(month.atDay(1).getDayOfWeek().ordinal());
+        LocalDate monday =
+                month.atDay(1).minusDays(month.atDay(1).getDayOfWeek().ordinal());
         for (LocalDate first = monday; !first.isAfter(month.atEndOfMonth()); first = first.plusWeeks(1)) {
             List<NightsPage.Day> week = new ArrayList<>();
             for (DayOfWeek weekday : DayOfWeek.values()) {
@@ -100,8 +107,7 @@ final class NightPages {
     private static NightsPage.Day day(LocalDate date, List<Usage> uses) {
         return uses == null
                 ? new NightsPage.Day(date.getDayOfMonth(), "", "")
-                : new NightsPage.Day(
-                        date.getDayOfMonth(), "#night-" + date, Numerals.fixed(seconds(uses) / 3600, 1));
+                : new NightsPage.Day(date.getDayOfMonth(), "#night-" + date, Numerals.fixed(seconds(uses) / 3600, 1));
     }
 
     private NightsPage.Night night(LocalDate date, List<Usage> uses) {
@@ -112,9 +118,7 @@ final class NightPages {
                         ledger.rigLink(HERE, use.sheet()),
                         ledger.siteName(use.sheet())))
                 .toList();
-        List<NightsPage.Lost> lost = uses.stream()
-                .filter(use -> use.sheet().night().value().filter(date::equals).isPresent())
-                .flatMap(use -> use.sheet().entry().lost().stream())
+        List<NightsPage.Lost> lost = Usage.lostOn(date, uses).stream()
                 .map(l -> new NightsPage.Lost(Numerals.duration(l.minutes() * 60), l.cause(), l.note()))
                 .toList();
         return new NightsPage.Night(

@@ -29,8 +29,7 @@ final class Origins {
         }
         Origin.Derived derived = (Origin.Derived) origin;
         List<OriginNote.Input> inputs = derived.inputs().stream()
-                .map(input -> new OriginNote.Input(
-                        input.name(), discretion.text(input.value()), note(input.origin())))
+                .map(input -> new OriginNote.Input(input.name(), discretion.text(input.value()), note(input.origin())))
                 .toList();
         return new OriginNote("computed", "", "", derived.formula(), method(derived.method()), inputs);
     }
@@ -42,8 +41,6 @@ final class Origins {
     /** To the method's section; to the top of the page when there is no such section. */
     Link method(String id) {
         String href = page.to(Address.METHOD);
-        return Methods.title(id)
-                .map(title -> Link.of(title, href + "#" + id))
-                .orElse(Link.of("method", href));
+        return Methods.title(id).map(title -> Link.of(title, href + "#" + id)).orElse(Link.of("method", href));
     }
 }

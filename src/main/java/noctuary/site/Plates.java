@@ -49,7 +49,8 @@ final class Plates {
         }
         List<Size> sizes = picture.sizes();
         Size full = sizes.get(sizes.size() - 1);
-        Size shown = sizes.stream().filter(s -> s.width() >= MIDDLING).findFirst().orElse(full);
+        Size shown =
+                sizes.stream().filter(s -> s.width() >= MIDDLING).findFirst().orElse(full);
         String srcset = sizes.stream()
                 .map(s -> page.to(s.path()) + " " + s.width() + "w")
                 .collect(Collectors.joining(", "));

@@ -58,7 +58,7 @@ final class RigPages {
                 note.name().value(),
                 use(note),
                 NoteBody.under(2, note.html()),
-                latest.train().isEmpty() ? null : charts.train(latest),
+                new TrainChart(latest).drawing(),
                 parts.train(),
                 latest.facts().stream()
                         .map(fact -> facts.quantity(fact.id(), fact.label(), fact.fact()))
@@ -70,7 +70,7 @@ final class RigPages {
                 parts.mount(),
                 parts.cost(),
                 parts.costTotals(),
-                results.isEmpty() ? null : charts.sharpness(results, Changes.of(rig)),
+                results.isEmpty() ? null : charts.sharpness(here, results, Changes.of(rig)),
                 new Rows(ledger, here).rows(results));
     }
 
@@ -96,5 +96,4 @@ final class RigPages {
                 .filter(figure -> !figure.value().isEmpty())
                 .toList();
     }
-
 }

@@ -25,7 +25,9 @@ final class Rows {
                 ledger.siteName(sheet),
                 List.copyOf(sheet.exposureByFilter().keySet()),
                 sheet.night().map(Object::toString).orElse(""),
-                sheet.figure(Figure.EXPOSURE).map(q -> Numerals.hours(q.value())).orElse(""),
+                sheet.figure(Figure.EXPOSURE)
+                        .map(q -> Numerals.hours(q.value()))
+                        .orElse(""),
                 number(sheet, Figure.FWHM_ARCSEC, 2),
                 number(sheet, Figure.IMAGE_SCALE, 2));
     }
@@ -48,10 +50,7 @@ final class Rows {
         Discretion discretion = ledger.discretion();
         return problems.stream()
                 .map(p -> new ProblemRow(
-                        p.isFault(),
-                        discretion.text(p.where()),
-                        discretion.text(p.what()),
-                        discretion.text(p.hint())))
+                        p.isFault(), discretion.text(p.where()), discretion.text(p.what()), discretion.text(p.hint())))
                 .toList();
     }
 
@@ -62,8 +61,7 @@ final class Rows {
                                 sheet.figure(Figure.EXPOSURE).map(Numerals::of).orElse(""),
                                 ledger.rigName(sheet),
                                 sheet.figure(Figure.FWHM_ARCSEC)
-                                        .map(q -> "stars "
-                                                + Numerals.withUnit(Numerals.fixed(q.value(), 2), q.unit()))
+                                        .map(q -> "stars " + Numerals.withUnit(Numerals.fixed(q.value(), 2), q.unit()))
                                         .orElse(""))
                         .stream()
                         .filter(text -> !text.isEmpty())

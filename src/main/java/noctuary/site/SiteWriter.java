@@ -48,7 +48,7 @@ public final class SiteWriter {
             put(file.getKey(), file.getValue().getBytes(StandardCharsets.UTF_8));
         }
         page(Address.JOURNAL, "journal.ftlh", new JournalPages(ledger, heads, charts).page());
-        page(Address.NIGHTS, "nights.ftlh", new NightPages(ledger, heads).page());
+        page(Address.NIGHTS, "nights.ftlh", new NightPages(ledger, heads, charts).page());
         page(Address.METHOD, "method.ftlh", method(heads));
         page(Address.DOWNLOADS, "data.ftlh", downloads.page(heads));
         entries(new EntryPages(ledger, heads, charts));
@@ -99,5 +99,4 @@ public final class SiteWriter {
         Files.createDirectories(file.getParent());
         Files.write(file, bytes);
     }
-
 }

@@ -22,7 +22,10 @@ final class Tables {
 
     List<Map<String, Object>> entries() {
         EntryRecords records = new EntryRecords(ledger);
-        return ledger.content().entries().stream().map(records::of).map(Tables::row).toList();
+        return ledger.content().entries().stream()
+                .map(records::of)
+                .map(Tables::row)
+                .toList();
     }
 
     private static Map<String, Object> row(EntryRecord entry) {

@@ -57,7 +57,7 @@ final class TargetPages {
                 heads.of(here, target.name(), target.name() + ": " + summary),
                 target.name(),
                 summary,
-                attempts.size() > 1 ? charts.growth(attempts) : null,
+                attempts.size() > 1 ? charts.growth(here, attempts) : null,
                 alignments.patch(),
                 target.attempts().stream()
                         .flatMap(attempt -> ledger.entry(attempt.slug()).stream()

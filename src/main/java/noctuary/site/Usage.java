@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import noctuary.entry.Entry;
 import noctuary.entry.Site;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
@@ -31,14 +32,22 @@ record Usage(EntrySheet sheet, LocalDate night, double seconds) {
         return all;
     }
 
+    /** What was lost on a night: the losses of the entries that bear its date. */
+    static List<Entry.Lost> lostOn(LocalDate night, List<Usage> uses) {
+        return uses.stream()
+                .filter(use -> use.sheet().night().value().filter(night::equals).isPresent())
+                .flatMap(use -> use.sheet().entry().lost().stream())
+                .toList();
+    }
+
     private static Map<LocalDate, Double> byNight(EntrySheet sheet, Ledger ledger) {
         Map<LocalDate, Double> nights = new TreeMap<>();
         sheet.nights().forEach(night -> nights.put(night, 0.0));
         ZoneId zone = ledger.site(sheet).flatMap(Site::zone).orElse(ZoneOffset.UTC);
         for (FrameSheet frame : sheet.frames()) {
             nightOf(frame, sheet.nights(), zone)
-                    .ifPresent(night -> nights.merge(
-                            night, frame.report().exposureSeconds().orElse(0), Double::sum));
+                    .ifPresent(night ->
+                            nights.merge(night, frame.report().exposureSeconds().orElse(0), Double::sum));
         }
         boolean framesTell = nights.values().stream().anyMatch(seconds -> seconds > 0);
         Optional<LocalDate> night = sheet.night().value();

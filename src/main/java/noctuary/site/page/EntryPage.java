@@ -45,7 +45,7 @@ public record EntryPage(
     public record FilterRow(FactRow fact, int share) {}
 
     /** Star shapes: the measured picture with overlay (null when it is the hero), the map and its numbers. */
-    public record Stars(Plate plate, Drawing shapes, List<ZoneRow> zones, String summary) {}
+    public record Stars(Plate plate, Drawing shapes, Drawing map, List<ZoneRow> zones, String summary) {}
 
     public record ZoneRow(String where, int stars, String fwhm, String ellipticity, String angle) {}
 

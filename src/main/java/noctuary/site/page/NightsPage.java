@@ -3,10 +3,12 @@ package noctuary.site.page;
 import java.util.List;
 
 /** The calendar of nights. */
-public record NightsPage(Head head, List<Labelled> totals, List<Cause> causes, List<Month> months) {
+public record NightsPage(
+        Head head, List<Labelled> totals, List<Cause> causes, List<Drawing> calendars, List<Month> months) {
     public NightsPage {
         totals = List.copyOf(totals);
         causes = List.copyOf(causes);
+        calendars = List.copyOf(calendars);
         months = List.copyOf(months);
     }
 

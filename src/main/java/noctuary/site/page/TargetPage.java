@@ -3,8 +3,7 @@ package noctuary.site.page;
 import java.util.List;
 
 /** Every attempt on one target. */
-public record TargetPage(
-        Head head, String name, String summary, Drawing growth, String patch, List<Attempt> attempts) {
+public record TargetPage(Head head, String name, String summary, Drawing growth, String patch, List<Attempt> attempts) {
     public TargetPage {
         attempts = List.copyOf(attempts);
     }
