@@ -13,6 +13,7 @@ import noctuary.fact.Quantity;
 import noctuary.measure.RigSheet;
 import noctuary.rig.Check;
 import noctuary.rig.RigSpec;
+import noctuary.rig.Spacing;
 import noctuary.site.page.Drawing;
 
 /** The train of a rig as drawn, with what the checks say of its joints. */
@@ -34,7 +35,8 @@ final class TrainChart {
                 joints(),
                 state.figures().backFocusRequiredMm().orElse(Double.NaN),
                 state.figures().backFocusActualMm().orElse(Double.NaN),
-                Double.NaN);
+                Spacing.TOLERANCE_MM,
+                state.figures().sensorDiagonalMm().orElse(Double.NaN));
         return Charts.drawing(
                 train, "train-drawing", "From the corrector to the sensor, to scale; light comes from the left.");
     }

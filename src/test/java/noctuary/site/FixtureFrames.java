@@ -14,7 +14,10 @@ import noctuary.fits.FrameKind;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameReport.Spread;
 import noctuary.measure.FrameSheet;
+import noctuary.measure.Measurement;
+import noctuary.stars.Background;
 import noctuary.stars.Star;
+import noctuary.stars.StarField;
 import noctuary.stars.Zone;
 
 /** Frames of the fixture, with numbers that drift as a night's do. */
@@ -39,8 +42,7 @@ final class FixtureFrames {
                     Path.of(Fixture.HOME, "entries", night, name),
                     FrameKind.LIGHT,
                     withExposure(report, seconds, filter),
-                    Optional.empty(),
-                    List.of(),
+                    measurement(FrameReport.Kind.SINGLE, List.of()),
                     i == 3 ? Optional.of("the same exposure as l_003.fits") : Optional.empty()));
         }
         return frames;
@@ -54,9 +56,32 @@ final class FixtureFrames {
                 Path.of(Fixture.HOME, name),
                 FrameKind.UNTOLD,
                 report,
-                Optional.empty(),
-                stars(seed, fwhm / scale),
+                measurement(FrameReport.Kind.STACK, stars(seed, fwhm / scale)),
                 Optional.empty());
+    }
+
+    private static Measurement measurement(FrameReport.Kind kind, List<Star> stars) {
+        StarField field = new StarField(
+                new Background(600, 9.8, 2.1),
+                stars,
+                7,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+        return new Measurement(
+                kind,
+                WIDTH,
+                HEIGHT,
+                List.of(new Measurement.PlaneSummary(field.background(), Optional.empty())),
+                Optional.empty(),
+                Optional.of(field),
+                Optional.empty(),
+                "",
+                List.of());
     }
 
     private static List<Star> stars(int seed, double fwhmPx) {
