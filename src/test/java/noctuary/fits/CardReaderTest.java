@@ -45,8 +45,7 @@ class CardReaderTest {
     void separatesValueAndComment() {
         assertThat(only("EXPTIME =                 12.0 / [s] of one frame"))
                 .isEqualTo(new Card("EXPTIME", "12.0", "[s] of one frame", false));
-        assertThat(only("FILTER  = 'Ha      '           / narrow"))
-                .isEqualTo(new Card("FILTER", "Ha", "narrow", true));
+        assertThat(only("FILTER  = 'Ha      '           / narrow")).isEqualTo(new Card("FILTER", "Ha", "narrow", true));
     }
 
     /** Section 4.1.2.3: a blank value is undefined, which is neither 0 nor a text. */
@@ -68,8 +67,8 @@ class CardReaderTest {
     @Test
     void readsALongStringAsAstropyWritesIt() {
         String text = "A".repeat(60) + "B".repeat(40) + "it's";
-        Card card = only(
-                "LONG    = '" + "A".repeat(60) + "B".repeat(7) + "&'", "CONTINUE  '" + "B".repeat(33) + "it''s'");
+        Card card =
+                only("LONG    = '" + "A".repeat(60) + "B".repeat(7) + "&'", "CONTINUE  '" + "B".repeat(33) + "it''s'");
         assertThat(card.value()).isEqualTo(text).hasSize(104);
     }
 
@@ -102,7 +101,12 @@ class CardReaderTest {
     @Test
     void saysOnceWhatIsDamaged() {
         CardReader reader = read(
-                "OBJECT  = 'never closed", "\tTABKEY= 1", "K\u00e4se    = 1", "CCD-TEMP=-20", "\u0001      = 2", "A B     = 3");
+                "OBJECT  = 'never closed",
+                "\tTABKEY= 1",
+                "K\u00e4se    = 1",
+                "CCD-TEMP=-20",
+                "\u0001      = 2",
+                "A B     = 3");
         assertThat(reader.oddities()).hasSize(1);
         assertThat(reader.oddities().get(0).what())
                 .contains("6 header cards", "OBJECT (no closing quote)", "K?SE (not a keyword)", "and 2 more");
@@ -112,9 +116,23 @@ class CardReaderTest {
     /** Section 4.2.4, and D exponents of section 4.2.4; everything else is no number. */
     @ParameterizedTest
     @CsvSource({
-        "12, 12", "-3.5, -3.5", "+.5, 0.5", "32768., 32768", "3.2768E4, 32768", "1.2D+02, 120", "1d-3, 0.001",
-        "1.5e, NaN", "'-20,5', NaN", "0x10, NaN", "1f, NaN", "NaN, NaN", "Infinity, NaN", "1e999, NaN", "'', NaN",
-        "1 2, NaN", "T, NaN"
+        "12, 12",
+        "-3.5, -3.5",
+        "+.5, 0.5",
+        "32768., 32768",
+        "3.2768E4, 32768",
+        "1.2D+02, 120",
+        "1d-3, 0.001",
+        "1.5e, NaN",
+        "'-20,5', NaN",
+        "0x10, NaN",
+        "1f, NaN",
+        "NaN, NaN",
+        "Infinity, NaN",
+        "1e999, NaN",
+        "'', NaN",
+        "1 2, NaN",
+        "T, NaN"
     })
     void readsNumbers(String text, Double number) {
         assertThat(Double.valueOf(Numerals.parse(text))).isEqualTo(number);

@@ -37,7 +37,8 @@ class FitsChecksumTest {
     /** 0x00010002 + 0xFFFF0000 carries around the end: 2 + 1. */
     @Test
     void carriesAroundTheEnd() {
-        assertThat(sum(new byte[] {0, 1, 0, 2, (byte) 0xff, (byte) 0xff, 0, 0, 0, 0, 0, 0})).isEqualTo(3);
+        assertThat(sum(new byte[] {0, 1, 0, 2, (byte) 0xff, (byte) 0xff, 0, 0, 0, 0, 0, 0}))
+                .isEqualTo(3);
     }
 
     @Test
@@ -95,7 +96,10 @@ class FitsChecksumTest {
         file[2881]++;
         Path damaged = java.nio.file.Files.write(folder.resolve("a.fits"), file);
         List<FrameHeader.Oddity> oddities = FitsFile.read(damaged).header().oddities();
-        assertThat(oddities).singleElement().extracting(FrameHeader.Oddity::card).isEqualTo("DATASUM");
+        assertThat(oddities)
+                .singleElement()
+                .extracting(FrameHeader.Oddity::card)
+                .isEqualTo("DATASUM");
     }
 
     @Test

@@ -16,22 +16,39 @@ class HeaderFactsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "IMAGETYP, Light Frame, LIGHT", "IMAGETYP, object, LIGHT", "OBSTYPE, SCIENCE, LIGHT",
-        "FRAME, Dark, DARK", "IMAGETYP, Dark Flat, DARK", "IMAGETYP, Master Dark, DARK", "IMAGETYP, zero, BIAS",
-        "IMAGETYP, Bias Frame, BIAS", "IMAGETYP, skyflat, FLAT", "IMAGETYP, Twilight, FLAT", "OBSTYPE, domeflat, FLAT",
-        "IMAGETYP, comp, OTHER", "IMAGETYP, sharpest, OTHER", "FRAME, 17, UNTOLD", "OBJECT, M 1, UNTOLD"
+        "IMAGETYP, Light Frame, LIGHT",
+        "IMAGETYP, object, LIGHT",
+        "OBSTYPE, SCIENCE, LIGHT",
+        "FRAME, Dark, DARK",
+        "IMAGETYP, Dark Flat, DARK",
+        "IMAGETYP, Master Dark, DARK",
+        "IMAGETYP, zero, BIAS",
+        "IMAGETYP, Bias Frame, BIAS",
+        "IMAGETYP, skyflat, FLAT",
+        "IMAGETYP, Twilight, FLAT",
+        "OBSTYPE, domeflat, FLAT",
+        "IMAGETYP, comp, OTHER",
+        "IMAGETYP, sharpest, OTHER",
+        "FRAME, 17, UNTOLD",
+        "OBJECT, M 1, UNTOLD"
     })
     void tellsKinds(String keyword, String text, FrameKind kind) {
-        assertThat(FitsBytes.header(String.format("%-8s= '%s'", keyword, text)).kind()).isEqualTo(kind);
+        assertThat(FitsBytes.header(String.format("%-8s= '%s'", keyword, text)).kind())
+                .isEqualTo(kind);
     }
 
     @Test
     void readsExposureFromItsDialects() {
         assertThat(value(FitsBytes.header("EXPTIME = 120.0").exposureSeconds())).isEqualTo(120.0);
-        assertThat(value(FitsBytes.header("EXPTIME = '53.907456'").exposureSeconds())).isEqualTo(53.907456);
-        assertThat(value(FitsBytes.header("EXPOSURE= 1.2D+02").exposureSeconds())).isEqualTo(120.0);
-        assertThat(value(FitsBytes.header("EXPOSURE= 70.0 /Exposure time minutes").exposureSeconds())).isEqualTo(4200.0);
-        assertThat(value(FitsBytes.header("EXPTIME = 70.0 / [s] minutes and seconds").exposureSeconds()))
+        assertThat(value(FitsBytes.header("EXPTIME = '53.907456'").exposureSeconds()))
+                .isEqualTo(53.907456);
+        assertThat(value(FitsBytes.header("EXPOSURE= 1.2D+02").exposureSeconds()))
+                .isEqualTo(120.0);
+        assertThat(value(FitsBytes.header("EXPOSURE= 70.0 /Exposure time minutes")
+                        .exposureSeconds()))
+                .isEqualTo(4200.0);
+        assertThat(value(FitsBytes.header("EXPTIME = 70.0 / [s] minutes and seconds")
+                        .exposureSeconds()))
                 .isEqualTo(70.0);
         assertThat(value(FitsBytes.header("EXPTIME = -1.0").exposureSeconds())).isEqualTo("-");
         assertThat(value(FitsBytes.header("EXPTIME = ").exposureSeconds())).isEqualTo("-");
@@ -75,14 +92,16 @@ class HeaderFactsTest {
 
     @Test
     void readsTemperatures() {
-        assertThat(value(FitsBytes.header("CCD-TEMP= -19.9").sensorTemperatureC())).isEqualTo(-19.9);
+        assertThat(value(FitsBytes.header("CCD-TEMP= -19.9").sensorTemperatureC()))
+                .isEqualTo(-19.9);
         FrameHeader kelvin = FitsBytes.header("CCD-TEMP= 180.2");
         assertThat(kelvin.sensorTemperatureC().orElseThrow().value()).isCloseTo(-92.95, within(1e-9));
         assertThat(kelvin.oddities()).hasSize(1);
         FrameHeader asked = FitsBytes.header("SET-TEMP= -10.0");
         assertThat(value(asked.sensorTemperatureC())).isEqualTo("-");
         assertThat(value(asked.setTemperatureC())).isEqualTo(-10.0);
-        assertThat(value(FitsBytes.header("CCD-TEMP= -999.0").sensorTemperatureC())).isEqualTo("-");
+        assertThat(value(FitsBytes.header("CCD-TEMP= -999.0").sensorTemperatureC()))
+                .isEqualTo("-");
     }
 
     @Test
@@ -97,19 +116,25 @@ class HeaderFactsTest {
         assertThat(FitsBytes.header("CCDSUM  = '3 3'").binning()).isEqualTo(3);
         assertThat(FitsBytes.header("BINNING = '2x2'").binning()).isEqualTo(2);
         assertThat(FitsBytes.header("OBJECT  = 'x'").binning()).isEqualTo(1);
-        assertThat(FitsBytes.header("XPIXSZ  = 9.0", "YPIXSZ  = 18.0").oddities()).hasSize(1);
+        assertThat(FitsBytes.header("XPIXSZ  = 9.0", "YPIXSZ  = 18.0").oddities())
+                .hasSize(1);
     }
 
     @Test
     void citesTheCard() {
-        Cited<Double> cited = FitsBytes.header("SECZ    = 1.176 / start").airmass().orElseThrow();
+        Cited<Double> cited =
+                FitsBytes.header("SECZ    = 1.176 / start").airmass().orElseThrow();
         assertThat(cited).isEqualTo(new Cited<>(1.176, "SECZ", "1.176"));
     }
 
     @Test
     void neverRepeatsSerialNumbers() {
         FrameHeader header = FitsBytes.header(
-                "SERIAL  = 'AB-12345", "SERIAL  = 'AB-99999'", "CAMID   = 'SN778899'", "SWSERIAL='55-66'", "IMAGETYP= 'x'");
+                "SERIAL  = 'AB-12345",
+                "SERIAL  = 'AB-99999'",
+                "CAMID   = 'SN778899'",
+                "SWSERIAL='55-66'",
+                "IMAGETYP= 'x'");
         assertThat(header.oddities()).isNotEmpty();
         assertThat(header.oddities().toString()).doesNotContain("12345", "99999", "778899", "55-66");
     }

@@ -38,8 +38,9 @@ class PixelValuesTest {
     /** Published with the file, in astropy's tests: rounds to 0, 1, 2 … 143 with FITS pixel (2, 2) missing. */
     @Test
     void keepsTheMissingPixelOfQuantisedDoubles() throws Exception {
-        Plane plane =
-                FitsFile.read(RealFrames.file("nasty/compressed_with_nan.fits")).planes().get(0);
+        Plane plane = FitsFile.read(RealFrames.file("nasty/compressed_with_nan.fits"))
+                .planes()
+                .get(0);
         for (int y = 0; y < 12; y++) {
             for (int x = 0; x < 12; x++) {
                 Float expected = x == 1 && y == 1 ? Float.NaN : 12f * y + x;

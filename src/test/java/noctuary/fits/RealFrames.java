@@ -20,16 +20,20 @@ final class RealFrames {
         return folder.resolve(name);
     }
 
-    /** The lines of a resource without comments, split at tabs. */
-    static List<String[]> table(String name) {
+    static byte[] resource(String name) {
         try (InputStream in = RealFrames.class.getResourceAsStream(name)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.startsWith("#") && !line.isBlank())
-                    .map(line -> line.split("\t"))
-                    .toList();
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The lines of a resource without comments, split at tabs. */
+    static List<String[]> table(String name) {
+        return new String(resource(name), StandardCharsets.UTF_8)
+                .lines()
+                .filter(line -> !line.startsWith("#") && !line.isBlank())
+                .map(line -> line.split("\t"))
+                .toList();
     }
 }

@@ -31,28 +31,33 @@ class RealFramesTest {
     void answersAsTheManifestSays(String name, String[] row) throws Exception {
         Path file = RealFrames.file(name);
         if (!row[8].equals("-")) {
-            assertTimeoutPreemptively(PATIENCE, () -> assertThatThrownBy(() -> FitsFile.read(file))
-                    .isInstanceOf(UnreadableException.class)
-                    .hasMessageContaining(row[8])
-                    .hasMessageNotContaining(file.getFileName().toString())
-                    .extracting(fault -> ((UnreadableException) fault).hint())
-                    .asString()
-                    .isNotBlank());
+            assertTimeoutPreemptively(
+                    PATIENCE,
+                    () -> assertThatThrownBy(() -> FitsFile.read(file))
+                            .isInstanceOf(UnreadableException.class)
+                            .hasMessageContaining(row[8])
+                            .hasMessageNotContaining(file.getFileName().toString())
+                            .extracting(fault -> ((UnreadableException) fault).hint())
+                            .asString()
+                            .isNotBlank());
             return;
         }
         FitsImage image = assertTimeoutPreemptively(PATIENCE, () -> FitsFile.read(file));
         FrameHeader header = image.header();
         Plane plane = image.planes().get(0);
-        assertThat(plane.width() + "x" + plane.height() + "x" + image.planes().size()).isEqualTo(row[1]);
+        assertThat(plane.width() + "x" + plane.height() + "x" + image.planes().size())
+                .isEqualTo(row[1]);
         assertThat(image.bitpix()).hasToString(row[2]);
-        assertThat(header.taken().map(taken -> taken.value().toString()).orElse("-")).isEqualTo(time(row[3]));
+        assertThat(header.taken().map(taken -> taken.value().toString()).orElse("-"))
+                .isEqualTo(time(row[3]));
         number("exposure", header.exposureSeconds(), row[4], 1e-6);
         number("scale", header.sky().map(sky -> new Cited<>(sky.value().arcsecPerPx(), "", "")), row[5], 2e-4);
         for (String fact : row[6].equals("-") ? new String[0] : row[6].split(";")) {
             String[] parts = fact.split("=", 2);
             fact(image, parts[0], parts[1]);
         }
-        List<String> odd = header.oddities().stream().map(FrameHeader.Oddity::card).toList();
+        List<String> odd =
+                header.oddities().stream().map(FrameHeader.Oddity::card).toList();
         assertThat(String.join(",", odd)).isEqualTo(row[7].equals("-") ? "" : row[7]);
     }
 
@@ -93,15 +98,17 @@ class RealFramesTest {
             case "missing" -> assertThat(PixelSummary.of(image).missing()).hasToString(expected);
             case "lowest" -> assertThat(PixelSummary.of(image).lowest()).isEqualTo(Double.parseDouble(expected));
             case "highest" -> assertThat(PixelSummary.of(image).highest()).isEqualTo(Double.parseDouble(expected));
-            case "same pixels" -> assertThat(image.pixelDigest())
-                    .isEqualTo(FitsFile.read(RealFrames.file(expected)).pixelDigest());
+            case "same pixels" ->
+                assertThat(image.pixelDigest())
+                        .isEqualTo(FitsFile.read(RealFrames.file(expected)).pixelDigest());
             default -> throw new IllegalArgumentException(name);
         }
     }
 
     @Test
     void everyFileHasARow() throws Exception {
-        List<String> known = RealFrames.table("real-frames.tsv").stream().map(row -> row[0]).toList();
+        List<String> known =
+                RealFrames.table("real-frames.tsv").stream().map(row -> row[0]).toList();
         for (String folder : List.of("stars", "nasty", "derived", "extra")) {
             try (Stream<Path> files = Files.list(RealFrames.file(folder))) {
                 assertThat(files.map(file -> folder + "/" + file.getFileName())

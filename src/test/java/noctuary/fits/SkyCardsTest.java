@@ -52,7 +52,11 @@ class SkyCardsTest {
         String cos = Double.toString(Math.cos(Math.toRadians(30)));
         SkyPlane crota = sky("CDELT1  = -" + S, "CDELT2  = " + S, "CROTA2  = 30.0");
         SkyPlane pc = sky(
-                "CDELT1  = -" + S, "CDELT2  = " + S, "PC1_1   = " + cos, "PC1_2   = -0.5", "PC2_1   = 0.5",
+                "CDELT1  = -" + S,
+                "CDELT2  = " + S,
+                "PC1_1   = " + cos,
+                "PC1_2   = -0.5",
+                "PC2_1   = 0.5",
                 "PC2_2   = " + cos);
         assertThat(crota.rotationDeg()).isCloseTo(330, within(1e-6));
         assertThat(crota.mirrored()).isFalse();
@@ -69,12 +73,14 @@ class SkyCardsTest {
 
     @Test
     void readsCrotaOfTheFirstAxisWhereTheSecondHasNone() {
-        assertThat(sky("CDELT1  = -" + S, "CDELT2  = " + S, "CROTA1  = 30.0").rotationDeg()).isCloseTo(330, within(1e-6));
+        assertThat(sky("CDELT1  = -" + S, "CDELT2  = " + S, "CROTA1  = 30.0").rotationDeg())
+                .isCloseTo(330, within(1e-6));
     }
 
     @Test
     void readsValuesWrittenAsText() {
-        assertThat(sky("CDELT1  = '-" + S + "'", "CDELT2  = '" + S + "'").arcsecPerPx()).isCloseTo(1.3849, within(1e-9));
+        assertThat(sky("CDELT1  = '-" + S + "'", "CDELT2  = '" + S + "'").arcsecPerPx())
+                .isCloseTo(1.3849, within(1e-9));
     }
 
     @Test
@@ -104,7 +110,11 @@ class SkyCardsTest {
     @Test
     void refusesCoordinatesThatCannotBe() {
         FrameHeader header = FitsBytes.header(
-                "CTYPE1  = 'RA---TAN'", "CTYPE2  = 'DEC--TAN'", "CRVAL1  = 10", "CRVAL2  = 10", "CDELT1  = 1",
+                "CTYPE1  = 'RA---TAN'",
+                "CTYPE2  = 'DEC--TAN'",
+                "CRVAL1  = 10",
+                "CRVAL2  = 10",
+                "CDELT1  = 1",
                 "CDELT2  = 1");
         assertThat(header.sky()).isEmpty();
         assertThat(header.oddities()).hasSize(1);

@@ -42,14 +42,13 @@ class TimeCardsTest {
     @Test
     void readsModifiedJulianDates() {
         Instant instant = Instant.parse(taken("MJD-OBS = 60749.93767940"));
-        assertThat(Duration.between(instant, Instant.parse("2025-03-15T22:30:15.5Z")).abs())
+        assertThat(Duration.between(instant, Instant.parse("2025-03-15T22:30:15.5Z"))
+                        .abs())
                 .isLessThan(Duration.ofMillis(2));
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "UT, '00:57:33'", "TIME-OBS, '00:57:33'", "UTC, ' 0:57:33.0'", "UT, ' 0:57:33.00'", "TM-START, 3453.0"
-    })
+    @CsvSource({"UT, '00:57:33'", "TIME-OBS, '00:57:33'", "UTC, ' 0:57:33.0'", "UT, ' 0:57:33.00'", "TM-START, 3453.0"})
     void joinsADateWithItsClock(String keyword, String clock) {
         String[] cards = {"DATE-OBS= '2013-07-13'", String.format("%-8s= '%s'", keyword, clock)};
         assertThat(taken(cards)).isEqualTo("2013-07-13T00:57:33Z");
@@ -73,15 +72,22 @@ class TimeCardsTest {
     void goesBackToTheStartWhereTheCommentSaysMiddle() {
         assertThat(taken("DATE-OBS= '2025-03-15T22:32:45.5' / mid exposure", "EXPTIME = 300.0"))
                 .isEqualTo("2025-03-15T22:30:15.500Z");
-        assertThat(FitsBytes.header("DATE-AVG= '2025-03-15T22:32:45.5'").middle().orElseThrow().value())
+        assertThat(FitsBytes.header("DATE-AVG= '2025-03-15T22:32:45.5'")
+                        .middle()
+                        .orElseThrow()
+                        .value())
                 .isEqualTo(Instant.parse("2025-03-15T22:32:45.5Z"));
     }
 
     @Test
     void saysWhereDateAndMjdDisagree() {
-        assertThat(oddities("DATE-OBS= '2025-03-15T22:30:15.5'", "MJD-OBS = 60749.93767940")).isZero();
-        assertThat(oddities("DATE-OBS= '2025-03-15T22:30:15.5'", "MJD-OBS = 60750.02101273")).isEqualTo(1);
-        assertThat(oddities("DATE-OBS= '2025-03-15T22:30:15'", "TIMESYS = 'TAI'")).isEqualTo(1);
-        assertThat(oddities("DATE-OBS= '2025-03-15T22:30:15'", "TIMESYS = 'UTC'")).isZero();
+        assertThat(oddities("DATE-OBS= '2025-03-15T22:30:15.5'", "MJD-OBS = 60749.93767940"))
+                .isZero();
+        assertThat(oddities("DATE-OBS= '2025-03-15T22:30:15.5'", "MJD-OBS = 60750.02101273"))
+                .isEqualTo(1);
+        assertThat(oddities("DATE-OBS= '2025-03-15T22:30:15'", "TIMESYS = 'TAI'"))
+                .isEqualTo(1);
+        assertThat(oddities("DATE-OBS= '2025-03-15T22:30:15'", "TIMESYS = 'UTC'"))
+                .isZero();
     }
 }
