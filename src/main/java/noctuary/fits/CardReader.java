@@ -57,7 +57,7 @@ final class CardReader {
         } else if (keyword.equals("HISTORY") || keyword.equals("COMMENT")) {
             String text = record.substring(KEYWORD).stripTrailing();
             cards.add(new Card(keyword, text, "", false));
-        } else if (record.charAt(KEYWORD) == '=') {
+        } else if (record.charAt(KEYWORD) == '=' && !keyword.isEmpty()) {
             addValue(keyword, record.substring(KEYWORD + 1));
         } else if (keyword.chars().anyMatch(Character::isISOControl)) {
             damaged.add(printable(keyword) + " (control characters)");

@@ -10,7 +10,7 @@ import java.util.Optional;
  */
 final class FitsChecksum {
     private static final long MASK = 0xFFFFFFFFL;
-    private static final int LONGS_A_FOLD = 1 << 28;
+    private static final String HINT = "the file may be damaged, or edited without renewing the sum";
 
     private long sum;
 
@@ -120,6 +120,4 @@ final class FitsChecksum {
             cards.odd("CHECKSUM", "CHECKSUM does not match: header or pixels changed after it was written", HINT);
         }
     }
-
-    private static final String HINT = "the file may be damaged, or edited without renewing the sum";
 }

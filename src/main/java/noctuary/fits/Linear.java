@@ -1,5 +1,6 @@
 package noctuary.fits;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -93,7 +94,7 @@ record Linear(
         double[] values = new double[4];
         boolean any = false;
         for (int i = 0; i < 4; i++) {
-            String keyword = String.format(java.util.Locale.ROOT, pattern, i / 2 + 1, i % 2 + 1);
+            String keyword = String.format(Locale.ROOT, pattern, i / 2 + 1, i % 2 + 1);
             Optional<Cited<Double>> value = cards.number(keyword);
             any |= value.isPresent();
             values[i] = value.map(Cited::value).orElse(Double.NaN);
@@ -110,7 +111,7 @@ record Linear(
 
     private static double degreesPerUnit(CardIndex cards, int axis) {
         String unit = cards.text("CUNIT" + axis).map(Cited::value).orElse("deg");
-        return switch (unit.toLowerCase(java.util.Locale.ROOT)) {
+        return switch (unit.toLowerCase(Locale.ROOT)) {
             case "arcsec" -> 1 / 3600.0;
             case "arcmin" -> 1 / 60.0;
             case "rad" -> Math.toDegrees(1);

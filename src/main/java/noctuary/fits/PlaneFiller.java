@@ -1,5 +1,6 @@
 package noctuary.fits;
 
+import java.lang.reflect.Array;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +41,7 @@ final class PlaneFiller {
 
     private void acceptMixed(ByteBuffer piece) {
         int count = (int) Math.min(piece.remaining() / stored.bytes(), shape.values() - done);
-        mixed = mixed == null || java.lang.reflect.Array.getLength(mixed) < count ? stored.array(count) : mixed;
+        mixed = mixed == null || Array.getLength(mixed) < count ? stored.array(count) : mixed;
         stored.decode(piece, mixed, 0, count);
         for (int i = 0; i < count; i++) {
             long index = done + i;

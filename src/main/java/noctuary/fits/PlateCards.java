@@ -18,7 +18,17 @@ final class PlateCards {
 
     static Optional<PlateCards> of(CardIndex cards) {
         String[] needed = {
-            "AMDX1", "AMDX2", "AMDY1", "AMDY2", "PPO3", "PPO6", "XPIXELSZ", "YPIXELSZ", "CNPIX1", "CNPIX2", "PLTRAH",
+            "AMDX1",
+            "AMDX2",
+            "AMDY1",
+            "AMDY2",
+            "PPO3",
+            "PPO6",
+            "XPIXELSZ",
+            "YPIXELSZ",
+            "CNPIX1",
+            "CNPIX2",
+            "PLTRAH",
             "PLTDECD"
         };
         for (String keyword : needed) {
@@ -39,7 +49,8 @@ final class PlateCards {
         double yMm = value("YPIXELSZ") / 1000;
         double ra = 15 * (value("PLTRAH") + value("PLTRAM") / 60 + value("PLTRAS") / 3600);
         double dec = value("PLTDECD") + value("PLTDECM") / 60 + value("PLTDECS") / 3600;
-        boolean south = cards.text("PLTDECSN").filter(sign -> sign.value().equals("-")).isPresent();
+        boolean south =
+                cards.text("PLTDECSN").filter(sign -> sign.value().equals("-")).isPresent();
         return new Linear(
                 -value("AMDX1") * xMm / 3600,
                 value("AMDX2") * yMm / 3600,

@@ -52,9 +52,8 @@ enum Projection {
     double[] skyDeg(Linear linear, double px, double py) {
         double dx = px - linear.crpix1();
         double dy = py - linear.crpix2();
-        return skyDeg(linear, new double[] {
-            linear.m11() * dx + linear.m12() * dy, linear.m21() * dx + linear.m22() * dy
-        });
+        return skyDeg(
+                linear, new double[] {linear.m11() * dx + linear.m12() * dy, linear.m21() * dx + linear.m22() * dy});
     }
 
     /** The same of a point in intermediate world coordinates, degrees. */

@@ -1,5 +1,6 @@
 package noctuary.fits;
 
+import java.lang.reflect.Array;
 import java.nio.ByteBuffer;
 import java.util.function.Consumer;
 
@@ -21,7 +22,7 @@ final class StoredBytes {
                 send(inner);
             }
         } else {
-            int length = java.lang.reflect.Array.getLength(array);
+            int length = Array.getLength(array);
             for (int from = 0, count; from < length; from += count) {
                 piece.clear();
                 count = put(array, from, length - from);

@@ -1,5 +1,6 @@
 package noctuary.fits;
 
+import java.lang.reflect.Array;
 import java.util.List;
 import java.util.Optional;
 import nom.tam.fits.FitsException;
@@ -55,16 +56,19 @@ final class TileRepair {
                     : Double.NEGATIVE_INFINITY;
             excess[i] = quantised && !method.startsWith("SUBTRACTIVE") ? scale[i] / 2 : 0;
         }
-        int width = number(index, "ZTILE1").or(() -> number(index, "ZNAXIS1")).orElse(1.0).intValue();
+        int width = number(index, "ZTILE1")
+                .or(() -> number(index, "ZNAXIS1"))
+                .orElse(1.0)
+                .intValue();
         int height = number(index, "ZTILE2").orElse(1.0).intValue();
         int depth = number(index, "ZTILE3").orElse(1.0).intValue();
         return new TileRepair(missingBelow, excess, width, height, depth, method.equals("SUBTRACTIVE_DITHER_2"));
     }
 
     private static double[] doubles(Object column) {
-        double[] values = new double[java.lang.reflect.Array.getLength(column)];
+        double[] values = new double[Array.getLength(column)];
         for (int i = 0; i < values.length; i++) {
-            values[i] = java.lang.reflect.Array.getDouble(column, i);
+            values[i] = Array.getDouble(column, i);
         }
         return values;
     }
@@ -90,14 +94,14 @@ final class TileRepair {
     }
 
     private int tilesAcross(Object[] rows) {
-        return (java.lang.reflect.Array.getLength(rows[0]) + tileWidth - 1) / tileWidth;
+        return (Array.getLength(rows[0]) + tileWidth - 1) / tileWidth;
     }
 
     private void applyToPlane(Object[] rows, int firstTile) {
         int across = tilesAcross(rows);
         for (int y = 0; y < rows.length; y++) {
             int tile = firstTile + y / tileHeight * across;
-            int length = java.lang.reflect.Array.getLength(rows[y]);
+            int length = Array.getLength(rows[y]);
             for (int x = 0; x < length; x++) {
                 mend(rows[y], x, tile + x / tileWidth);
             }
