@@ -12,20 +12,45 @@ import noctuary.stats.Robust;
  * their centres. Cells without pixels take the median of their neighbours; a plane without any reads NaN everywhere.
  */
 public final class BackgroundMesh {
+    private static final double STRUCTURED = 1.25;
+
     private final int width;
     private final int height;
     private final int columns;
     private final int rows;
     private final double[] level;
     private final double[] noise;
+    private final double[] roughness;
 
-    private BackgroundMesh(int width, int height, int columns, int rows, double[] level, double[] noise) {
+    private BackgroundMesh(
+            int width, int height, int columns, int rows, double[] level, double[] spread, double[] fineNoise) {
         this.width = width;
         this.height = height;
         this.columns = columns;
         this.rows = rows;
         this.level = filtered(level);
-        this.noise = filtered(noise);
+        this.noise = filtered(spread);
+        this.roughness = new double[noise.length];
+        divide(filtered(fineNoise));
+    }
+
+    /**
+     * Splits the spread of a cell into noise and structure where it is clearly more than the differences of
+     * neighbouring pixels tell, measured by the ratio of both in the smoother cells of the frame.
+     */
+    private void divide(double[] fineNoise) {
+        double[] ratio = IntStream.range(0, noise.length)
+                .mapToDouble(i -> noise[i] / fineNoise[i])
+                .filter(Double::isFinite)
+                .toArray();
+        double usual = Robust.quantile(ratio, 0.2);
+        for (int i = 0; i < noise.length; i++) {
+            double alone = usual * fineNoise[i];
+            if (noise[i] > STRUCTURED * alone && alone > 0) {
+                roughness[i] = Math.sqrt(noise[i] * noise[i] - alone * alone);
+                noise[i] = alone;
+            }
+        }
     }
 
     /** Measures a plane in cells of about {@code cellPx} pixels, on the green pixels of a mosaic. */
@@ -38,6 +63,7 @@ public final class BackgroundMesh {
         int rows = Math.max(1, Math.round((float) plane.height() / cellPx));
         double[] level = new double[columns * rows];
         double[] noise = new double[columns * rows];
+        double[] fine = new double[columns * rows];
         IntStream.range(0, rows).parallel().forEach(row -> {
             int y0 = edge(row, rows, plane.height());
             int h = edge(row + 1, rows, plane.height()) - y0;
@@ -48,9 +74,10 @@ public final class BackgroundMesh {
                 CellLevel cell = CellLevel.of(pixels, sampling.gather(plane, x0, y0, w, h, pixels));
                 level[row * columns + column] = cell.level();
                 noise[row * columns + column] = cell.noise();
+                fine[row * columns + column] = cell.fineNoise();
             }
         });
-        return new BackgroundMesh(plane.width(), plane.height(), columns, rows, level, noise);
+        return new BackgroundMesh(plane.width(), plane.height(), columns, rows, level, noise, fine);
     }
 
     private static int edge(int index, int count, int length) {
@@ -65,6 +92,16 @@ public final class BackgroundMesh {
     /** Standard deviation of the sky a pixel, ADU. */
     public double noiseAt(double x, double y) {
         return Math.max(0, interpolate(noise, x, y));
+    }
+
+    /** Standard deviation of structure (nebula, crowding) within the cell around a pixel, 0 where none shows, ADU. */
+    public double roughnessAt(double x, double y) {
+        return Math.max(0, interpolate(roughness, x, y));
+    }
+
+    /** Pixels in a cell, about. */
+    double cellArea() {
+        return (double) width * height / (columns * rows);
     }
 
     /** Median level of the cells. */

@@ -1,17 +1,21 @@
 package noctuary.stars;
 
 import java.util.Arrays;
+import noctuary.stats.Robust;
 
 /**
  * Robust mode and noise of a set of pixels: histogram clipped at 3 sigma about its median until it stands still, then
  * 2.5 median - 1.5 mean where the two agree within 0.3 sigma, else the median (Bertin &amp; Arnouts 1996, A&amp;AS 117,
  * 393). The noise is freed of what the clip takes from a normal distribution. NaN for no pixels.
+ *
+ * @param fineNoise from second differences of neighbouring pixels, which no nebula reaches; rough, from few pixels
  */
-record CellLevel(double level, double noise, int count) {
-    static final CellLevel NOTHING = new CellLevel(Double.NaN, Double.NaN, 0);
+record CellLevel(double level, double noise, double fineNoise) {
+    static final CellLevel NOTHING = new CellLevel(Double.NaN, Double.NaN, Double.NaN);
 
     private static final int SAMPLE = 255;
     private static final int BINS = 512;
+    private static final int TRIPLES = 96;
     private static final double REACH_SIGMAS = 8;
     /** Standard deviation left of a normal distribution clipped at 3 sigma until it stands still. */
     private static final double CLIPPED = 0.984846;
@@ -24,7 +28,7 @@ record CellLevel(double level, double noise, int count) {
         double sigma = quickSigma(sample);
         double median = sample[sample.length / 2];
         if (!(sigma > 0)) {
-            return new CellLevel(median, 0, n);
+            return new CellLevel(median, 0, 0);
         }
         double bin = 2 * REACH_SIGMAS * sigma / BINS;
         double quantum = quantum(sample);
@@ -33,7 +37,7 @@ record CellLevel(double level, double noise, int count) {
             bin = quantum * Math.max(1, Math.ceil(bin / quantum));
             low = median - quantum / 2 - bin * Math.floor(REACH_SIGMAS * sigma / bin);
         }
-        return clip(histogram(values, n, low, bin), low, bin, n);
+        return clip(histogram(values, n, low, bin), low, bin, fineNoise(values, n));
     }
 
     private static float[] sample(float[] values, int n) {
@@ -72,6 +76,20 @@ record CellLevel(double level, double noise, int count) {
         return least;
     }
 
+    private static double fineNoise(float[] values, int n) {
+        int count = Math.min(TRIPLES, n - 2);
+        if (count < 1) {
+            return Double.NaN;
+        }
+        float[] difference = new float[count];
+        for (int i = 0; i < count; i++) {
+            int k = 1 + (int) ((long) i * (n - 2) / count);
+            difference[i] = Math.abs(2 * values[k] - values[k - 1] - values[k + 1]);
+        }
+        Arrays.sort(difference);
+        return Robust.MAD_TO_SIGMA / Math.sqrt(6) * difference[count / 2];
+    }
+
     private static int[] histogram(float[] values, int n, double low, double bin) {
         int[] counts = new int[BINS + 2];
         float offset = (float) low;
@@ -85,7 +103,7 @@ record CellLevel(double level, double noise, int count) {
         return counts;
     }
 
-    private static CellLevel clip(int[] counts, double low, double bin, int n) {
+    private static CellLevel clip(int[] counts, double low, double bin, double fineNoise) {
         int from = 0;
         int to = counts.length;
         double median = Double.NaN;
@@ -113,7 +131,7 @@ record CellLevel(double level, double noise, int count) {
             to = nextTo;
         }
         double mode = Math.abs(mean - median) < 0.3 * sigma ? 2.5 * median - 1.5 * mean : median;
-        return new CellLevel(low + bin * mode, bin * sigma / CLIPPED, n);
+        return new CellLevel(low + bin * mode, bin * sigma / CLIPPED, fineNoise);
     }
 
     /** Position of the median in bins, linear inside its bin. */

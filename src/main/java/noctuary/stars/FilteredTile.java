@@ -1,6 +1,7 @@
 package noctuary.stars;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import noctuary.image.Plane;
 
@@ -9,11 +10,17 @@ import noctuary.image.Plane;
  * mesh level, pixels that do not count the mean of their four neighbours. Reused from tile to tile, by one thread.
  */
 final class FilteredTile {
+    private static final int BLOCK = 16;
+    private static final double CEILING_SIGMAS = 4;
+
     private final Plane plane;
     private final Sampling sampling;
     private final BackgroundMesh mesh;
     private final MatchedFilter filter;
+    private final BlockMap ceilings;
+    private final BlockMap noises;
     private final float pedestal;
+    private final int halo;
     private final int margin;
     private int x0;
     private int y0;
@@ -25,6 +32,7 @@ final class FilteredTile {
     private float[] means = new float[0];
     private float[] response = new float[0];
     private float[] around = new float[0];
+    private float[] clipped = new float[0];
     private float[] work = new float[0];
     private float[] spare = new float[0];
 
@@ -33,8 +41,13 @@ final class FilteredTile {
         this.sampling = sampling;
         this.mesh = mesh;
         this.filter = filter;
+        this.ceilings = new BlockMap(BLOCK, (x, y) -> mesh.roughnessAt(x, y) > 0
+                ? Double.MAX_VALUE
+                : mesh.levelAt(x, y) + CEILING_SIGMAS * mesh.noiseAt(x, y));
+        this.noises = new BlockMap(BLOCK, mesh::noiseAt);
         this.pedestal = (float) mesh.level();
-        this.margin = filter.square() + 3;
+        this.halo = filter.aside() + 1;
+        this.margin = filter.square() + halo + 1;
     }
 
     void load(int x, int y, int w, int h) {
@@ -46,10 +59,11 @@ final class FilteredTile {
         int rows = h + 2 * margin;
         if (pixels.length < stride * rows) {
             pixels = new float[stride * rows];
-            smooth = new float[(w + 2) * rows];
-            means = new float[(w + 2) * rows];
-            response = new float[(w + 2) * (h + 2)];
-            around = new float[(w + 2) * (h + 2)];
+            smooth = new float[(w + 2 * halo) * rows];
+            means = new float[(w + 2 * halo) * rows];
+            response = new float[(w + 2 * halo) * (h + 2 * halo)];
+            around = new float[(w + 2 * halo) * (h + 2 * halo)];
+            clipped = new float[stride];
             work = new float[stride];
             spare = new float[stride];
         }
@@ -111,43 +125,59 @@ final class FilteredTile {
     }
 
     private void alongRows(int rows) {
+        int count = width + 2 * halo;
         for (int row = 0; row < rows; row++) {
-            int from = row * stride + margin - 1;
-            int to = row * (width + 2);
-            filter.along(pixels, from, smooth, to, width + 2);
-            filter.meanAlong(pixels, from, means, to, width + 2, work, spare);
+            int from = row * stride + margin - halo;
+            int to = row * count;
+            filter.along(pixels, from, smooth, to, count);
+            clip(row);
+            filter.meanAlong(clipped, margin - halo, means, to, count, work, spare);
+        }
+    }
+
+    /** Keeps neighbours from lifting the mean around faint stars; where the sky has structure nothing is cut. */
+    private void clip(int row) {
+        int y = Math.max(0, Math.min(plane.height() - 1, (y0 - margin + row) & ~(BLOCK - 1)));
+        for (int i = 0; i < stride; i += 2 * BLOCK) {
+            int to = Math.min(stride, i + 2 * BLOCK);
+            float top = ceilings.at(x0 - margin + i, y) - pedestal;
+            for (int k = i; k < to; k++) {
+                clipped[k] = Math.min(top, pixels[row * stride + k]);
+            }
         }
     }
 
     private void downColumns() {
-        int w = width + 2;
+        int w = width + 2 * halo;
         int side = 2 * filter.square() + 1;
         float[] sum = work;
-        java.util.Arrays.fill(sum, 0);
-        int first = margin - 1 - filter.square();
+        Arrays.fill(sum, 0);
+        int first = margin - halo - filter.square();
         for (int row = first; row < first + side - 1; row++) {
             add(means, row * w, sum, w, 1);
         }
-        float[] taps = filter.taps();
-        for (int row = 0; row < height + 2; row++) {
+        for (int row = 0; row < height + 2 * halo; row++) {
             add(means, (first + row + side - 1) * w, sum, w, 1);
-            int out = row * w;
-            int centre = (row + margin - 1) * w;
-            for (int i = 0; i < w; i++) {
-                around[out + i] = sum[i] / side;
-            }
-            for (int i = 0; i < w; i++) {
-                response[out + i] = taps[0] * smooth[centre + i] - around[out + i];
-            }
-            for (int k = 1; k < taps.length; k++) {
-                float t = taps[k];
-                int up = centre - k * w;
-                int down = centre + k * w;
-                for (int i = 0; i < w; i++) {
-                    response[out + i] += t * (smooth[up + i] + smooth[down + i]);
-                }
-            }
+            responseRow(row * w, (row + margin - halo) * w, w, sum, 1f / side);
             add(means, (first + row) * w, sum, w, -1);
+        }
+    }
+
+    private void responseRow(int out, int centre, int w, float[] sum, float scale) {
+        float[] taps = filter.taps();
+        for (int i = 0; i < w; i++) {
+            around[out + i] = sum[i] * scale;
+        }
+        for (int i = 0; i < w; i++) {
+            response[out + i] = taps[0] * smooth[centre + i] - around[out + i];
+        }
+        for (int k = 1; k < taps.length; k++) {
+            float t = taps[k];
+            int up = centre - k * w;
+            int down = centre + k * w;
+            for (int i = 0; i < w; i++) {
+                response[out + i] += t * (smooth[up + i] + smooth[down + i]);
+            }
         }
     }
 
@@ -160,30 +190,41 @@ final class FilteredTile {
     /** Local maxima whose response exceeds so many sigmas of sky noise and of the light around. */
     List<Detection> peaks(double sigmas, double photonSlope) {
         List<Detection> found = new ArrayList<>();
-        int block = 32;
         for (int y = 0; y < height; y++) {
-            for (int x = 0; x < width; x += block) {
-                double noise = mesh.noiseAt(x0 + x + block / 2.0, y0 + (y & ~15) + 8);
-                scan(x, Math.min(width, x + block), y, noise, sigmas, photonSlope, found);
+            for (int x = 0; x < width; x += 2 * BLOCK) {
+                double noise = noises.at(x0 + x, (y0 + y) & ~(BLOCK - 1));
+                scan(x, Math.min(width, x + 2 * BLOCK), y, noise, sigmas, photonSlope, found);
             }
         }
         return found;
     }
 
-    private void scan(int from, int to, int y, double noise, double sigmas, double photonSlope, List<Detection> found) {
-        int w = width + 2;
+    private void scan(
+            int from, int to, int y, double noise, double sigmas, double photonSlope, List<Detection> found) {
+        int w = width + 2 * halo;
         float threshold = (float) (sigmas * noise * filter.norm());
-        for (int x = from; x < to; x++) {
-            int k = (y + 1) * w + x + 1;
+        for (int k = (y + halo) * w + halo + from, x = from; x < to; x++, k++) {
             float v = response[k];
             if (v > threshold && highest(k, w)) {
-                double light = Math.max(0, around[k] + pedestal - mesh.levelAt(x0 + x, y0 + y));
-                double local = Math.sqrt(noise * noise + photonSlope * light) * filter.norm();
-                if (v > sigmas * local) {
+                double light = Math.max(0, around[k] + pedestal - mesh.level());
+                double least = sigmas * Math.sqrt(noise * noise + photonSlope * light) * filter.norm();
+                if (v > least && v - ridge(k, w) > 0.8 * least) {
                     found.add(detection(x, y, k, w, noise * filter.norm()));
                 }
             }
         }
+    }
+
+    /** The most that both sides of the peak still respond in any of eight directions: high on a ridge, not on a star. */
+    private float ridge(int k, int w) {
+        float most = Float.NEGATIVE_INFINITY;
+        for (int direction = 0; direction < 8; direction++) {
+            double angle = direction * Math.PI / 8;
+            int step = (int) Math.round(filter.aside() * Math.sin(angle)) * w
+                    + (int) Math.round(filter.aside() * Math.cos(angle));
+            most = Math.max(most, Math.min(response[k - step], response[k + step]));
+        }
+        return Math.max(0, most);
     }
 
     private boolean highest(int k, int w) {
@@ -228,7 +269,7 @@ final class FilteredTile {
 
     /** 5 x 5 pixels around a detection, above the mean of the square around it less the star's own part. */
     float[] patch(Detection d) {
-        int k = (d.y() - y0 + 1) * (width + 2) + d.x() - x0 + 1;
+        int k = (d.y() - y0 + halo) * (width + 2 * halo) + d.x() - x0 + halo;
         double sky = mesh.levelAt(d.x(), d.y()) - pedestal;
         double local = Math.max(sky, around[k] - 0.25 * d.response());
         int centre = (d.y() - y0 + margin) * stride + d.x() - x0 + margin;

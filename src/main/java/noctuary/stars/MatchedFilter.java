@@ -62,6 +62,11 @@ record MatchedFilter(double fwhm, float[] taps, int square, double norm) {
         return a < taps.length ? taps[a] : 0;
     }
 
+    /** Distance at which a star's response has fallen off and a ridge's has not, pixels. */
+    int aside() {
+        return Math.max(2, (int) Math.round(1.2 * fwhm));
+    }
+
     int reach() {
         return taps.length - 1;
     }

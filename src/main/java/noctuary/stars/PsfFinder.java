@@ -70,7 +70,7 @@ final class PsfFinder {
                     Detection d = usable.get(i * step);
                     double flux = 4 * d.response() * fwhm * fwhm;
                     double[] start = {flux, d.centreX() - d.x(), d.centreY() - d.y(), Math.log(fwhm), 0, 0, 0};
-                    return new Candidate(d, cutter.cut(d.x(), d.y(), 2.5 * fwhm + 2), start).fit(profile, 0);
+                    return new Candidate(d, cutter.cut(d.x(), d.y(), 2.5 * fwhm + 2, flux), start).fit(profile, 0);
                 })
                 .filter(PsfFinder::sound)
                 .toList();
@@ -116,7 +116,7 @@ final class PsfFinder {
                         s.shear().g2(),
                         0
                     };
-                    return new Candidate(d, cutter.cut(d.x(), d.y(), 2.5 * width + 2), start);
+                    return new Candidate(d, cutter.cut(d.x(), d.y(), 2.5 * width + 2, s.flux()), start);
                 })
                 .toList();
         double u = 1 / FIRST_BETA;

@@ -4,6 +4,9 @@ import noctuary.image.Plane;
 
 /** Cuts round stamps out of a plane, background off, without missing, uncounted and saturated pixels. */
 final class StampCutter {
+    /** Of a star's light, how much may pass for sky in its mesh cell. */
+    private static final double WING_SHARE = 0.15;
+
     private final Plane plane;
     private final Sampling sampling;
     private final BackgroundMesh mesh;
@@ -16,7 +19,8 @@ final class StampCutter {
         this.saturation = saturation;
     }
 
-    Stamp cut(int x, int y, double radius) {
+    /** Around pixel (x, y); {@code flux} of the star, whose own wings lift the mesh. */
+    Stamp cut(int x, int y, double radius, double flux) {
         int r = (int) Math.ceil(radius);
         int most = (2 * r + 1) * (2 * r + 1);
         double[] dx = new double[most];
@@ -43,7 +47,8 @@ final class StampCutter {
             }
         }
         double noise = Math.max(1e-9, mesh.noiseAt(x, y));
-        double rough = Math.abs(acrossX) + Math.abs(acrossY);
-        return new Stamp(x, y, n, dx, dy, value, noise * noise, 0.1 * noise + rough);
+        double wings = WING_SHARE * Math.max(0, flux) / mesh.cellArea();
+        double doubt = Math.hypot(Math.hypot(0.1 * noise, wings), mesh.roughnessAt(x, y));
+        return new Stamp(x, y, n, dx, dy, value, noise * noise, doubt);
     }
 }

@@ -93,7 +93,7 @@ final class StarFitter {
     private Optional<MeasuredStar> fitted(
             int i, List<Detection> detections, Neighbours neighbours, Set<Star.Flag> flags) {
         Detection d = detections.get(i);
-        Stamp stamp = cutter.cut(d.x(), d.y(), psf.stampRadius());
+        Stamp stamp = cutter.cut(d.x(), d.y(), psf.stampRadius(), d.response() / unitResponse);
         neighbours.forEachNear(i, psf.stampRadius() + 2 * psf.fwhm(), j -> takeOff(stamp, detections.get(j)));
         double[] start = psf.parameters(d.response() / unitResponse, d.centreX() - d.x(), d.centreY() - d.y());
         Candidate candidate = new Candidate(d, stamp, start).fit(psf.profile(), psf.photonSlope());
@@ -104,7 +104,7 @@ final class StarFitter {
         double off = shape.logFwhm() - psf.logFwhm();
         double doubt = 4 * shape.logFwhmError();
         if (flags.isEmpty() || flags.equals(Set.of(Star.Flag.FAINT))) {
-            if (off < -0.5 - doubt || off > 0.7 + doubt) {
+            if (off < -0.5 - doubt || off > 0.7 + doubt || stretched(shape)) {
                 return Optional.empty();
             }
         }
@@ -114,6 +114,12 @@ final class StarFitter {
             return Optional.of(bad(d, flags));
         }
         return Optional.of(new MeasuredStar(star(d, shape, flags), shape));
+    }
+
+    private boolean stretched(Shape shape) {
+        double g1 = shape.shear().g1() - psf.shear().g1();
+        double g2 = shape.shear().g2() - psf.shear().g2();
+        return Math.hypot(g1, g2) > 0.4 + 4 * shape.shearError();
     }
 
     private void takeOff(Stamp stamp, Detection other) {

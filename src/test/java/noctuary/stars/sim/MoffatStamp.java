@@ -65,7 +65,7 @@ final class MoffatStamp {
         if (r < 5 * alpha + 1) {
             return minor < 1.5 ? 6 : 3;
         }
-        return 2;
+        return r < Math.max(20, 10 * alpha) ? 2 : 1;
     }
 
     private static void legendre(int n) {

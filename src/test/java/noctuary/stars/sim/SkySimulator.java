@@ -3,6 +3,7 @@ package noctuary.stars.sim;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import noctuary.image.Mosaic;
 import noctuary.image.Plane;
 
 /**
@@ -21,6 +22,7 @@ public final class SkySimulator {
     private int hotPixels;
     private DoubleBinaryOperator glow = (x, y) -> 0;
     private StarShape shape = StarShape.constant(3, 0, 0, 3.5);
+    private DoubleBinaryOperator filterShare = (x, y) -> 1;
     private final List<PlantedStar> stars = new ArrayList<>();
 
     public SkySimulator(int width, int height, long seed) {
@@ -50,6 +52,16 @@ public final class SkySimulator {
     /** Light on top of the sky, electrons a pixel at (x, y): a gradient, a nebula. */
     public SkySimulator glow(DoubleBinaryOperator electrons) {
         this.glow = electrons;
+        return this;
+    }
+
+    /** Puts a colour mosaic before the pixels: green passes all of the light, red and blue these shares. */
+    public SkySimulator mosaic(Mosaic mosaic, double red, double blue) {
+        this.filterShare = (x, y) -> switch (mosaic.filterAt((int) x, (int) y)) {
+            case 'R' -> red;
+            case 'B' -> blue;
+            default -> 1;
+        };
         return this;
     }
 
@@ -94,6 +106,9 @@ public final class SkySimulator {
             }
         }
         stars.forEach(star -> paint(star, light));
+        for (int i = 0; i < light.length; i++) {
+            light[i] *= (float) filterShare.applyAsDouble(i % width, i / width);
+        }
         return light;
     }
 
@@ -124,7 +139,7 @@ public final class SkySimulator {
 
     private void paint(PlantedStar star, float[] light) {
         MoffatStamp stamp = new MoffatStamp(star.fwhmPx(), star.ellipticity(), star.angleDeg(), star.beta());
-        double reach = stamp.reach(0.02 / star.fluxElectrons());
+        double reach = stamp.reach(0.03 / star.fluxElectrons());
         int top = (int) Math.max(0, Math.ceil(star.y() - reach));
         int bottom = (int) Math.min(height - 1, Math.floor(star.y() + reach));
         int left = (int) Math.max(0, Math.ceil(star.x() - reach));
