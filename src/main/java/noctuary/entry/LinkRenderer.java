@@ -27,13 +27,13 @@ import java.util.Set;
 final class LinkRenderer implements NodeRenderer {
     private final NoteLinks links;
     private final Headings headings;
-    private final int linesBefore;
+    private final BodyLines lines;
     private final ReferenceRepository references;
 
-    LinkRenderer(NoteLinks links, Headings headings, int linesBefore, DataHolder options) {
+    LinkRenderer(NoteLinks links, Headings headings, BodyLines lines, DataHolder options) {
         this.links = links;
         this.headings = headings;
-        this.linesBefore = linesBefore;
+        this.lines = lines;
         this.references = Parser.REFERENCES.get(options);
     }
 
@@ -158,6 +158,6 @@ final class LinkRenderer implements NodeRenderer {
     }
 
     private int line(Node node) {
-        return linesBefore + node.getStartLineNumber() + 1;
+        return lines.at(node.getStartOffset());
     }
 }

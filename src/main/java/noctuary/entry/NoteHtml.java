@@ -63,10 +63,11 @@ final class NoteHtml {
     private static String render(Note note, NoteLinks links) {
         Document document = PARSER.parse(note.body());
         Headings headings = Headings.fit(document);
+        var lines = new BodyLines(note.body(), note.bodyLine());
         return HtmlRenderer.builder(OPTIONS)
                 .attributeProviderFactory(new AlignmentClass())
                 .attributeProviderFactory(headings)
-                .nodeRendererFactory(options -> new LinkRenderer(links, headings, note.bodyLine() - 1, options))
+                .nodeRendererFactory(options -> new LinkRenderer(links, headings, lines, options))
                 .build()
                 .render(document);
     }

@@ -1,0 +1,68 @@
+package noctuary.entry;
+
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** An empty journal with commented examples. */
+public final class Beginning {
+    private static final String ENTRIES = "entries";
+    private static final List<String> FILES = List.of(
+            "entries/journal.yaml",
+            "entries/rigs/first-rig.md",
+            "entries/sites/home.md",
+            "entries/first-night.md.example");
+
+    private Beginning() {}
+
+    /**
+     * Writes the files of a new journal into a folder, which is made when it is not there.
+     *
+     * @return the files written, in order
+     * @throws FileAlreadyExistsException when the folder already holds a journal or one of the files; nothing is written
+     * @throws IOException when a file cannot be written
+     */
+    public static List<Path> layOut(Path dir) throws IOException {
+        refuseJournal(dir);
+        List<Path> written = new ArrayList<>();
+        for (String name : FILES) {
+            Path file = dir.resolve(name);
+            Files.createDirectories(file.getParent());
+            try (InputStream in = Beginning.class.getResourceAsStream("/noctuary/begin/" + name)) {
+                if (in == null) {
+                    throw new FileNotFoundException("this build lacks " + name);
+                }
+                Files.copy(in, file);
+            }
+            written.add(file);
+        }
+        return List.copyOf(written);
+    }
+
+    private static void refuseJournal(Path dir) throws IOException {
+        for (String name : FILES) {
+            if (Files.exists(dir.resolve(name))) {
+                throw exists(dir, name);
+            }
+        }
+        Path entries = dir.resolve(ENTRIES);
+        if (Files.isDirectory(entries)) {
+            try (Stream<Path> files = Files.walk(entries, 2)) {
+                if (files.anyMatch(file -> file.toString().endsWith(".md"))) {
+                    throw exists(dir, ENTRIES);
+                }
+            }
+        }
+    }
+
+    private static FileAlreadyExistsException exists(Path dir, String name) {
+        return new FileAlreadyExistsException(
+                dir.resolve(name).toString(), null, "this folder already holds a journal; nothing was written");
+    }
+}
