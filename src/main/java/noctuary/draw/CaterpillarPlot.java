@@ -40,7 +40,7 @@ final class CaterpillarPlot {
         }
         for (double tick : ticks.values()) {
             svg.line(tick == 0 ? "zero" : "hair", x.at(tick), box.top() - 4, x.at(tick), box.bottom());
-            svg.text("tick", Anchor.MIDDLE, x.at(tick), box.bottom() + 17, signed(tick));
+            Axes.under(svg, form, x.at(tick), box.bottom() + 17, signed(tick));
         }
         svg.text("note", Anchor.MIDDLE, (box.left() + box.right()) / 2, box.bottom() + 36, plot.scale());
         if (!plot.below().isEmpty() && x.at(0) - box.left() > 30) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The drawing of an {@link ExposureGrowth}. */
 final class GrowthPlot {
@@ -32,14 +33,13 @@ final class GrowthPlot {
         this.from = first.minusDays(margin);
         this.to = last.plusDays(margin);
         this.key = new Key(looks.size() > 1 ? keyItems(looks) : List.of(), form);
-        double top = 34 + key.height();
-        this.box = new Box(form.pick(44, 38), top, form.width() - 10, top + form.pick(230, 200));
-        this.x = new Scale(from.toEpochDay(), to.toEpochDay(), box.left(), box.right());
         double goal = growth.hasGoal() ? growth.goalHours() : 0;
         this.ticks = Ticks.fromZero(Math.max(goal, growth.total()), 6);
+        double top = 34 + key.height();
+        this.box = new Box(Axes.left(form, ticks), top, form.width() - 10, top + form.pick(230, 200));
+        this.x = new Scale(from.toEpochDay(), to.toEpochDay(), box.left(), box.right());
         this.y = new Scale(0, ticks.high(), box.bottom(), box.top());
-        this.labels = new GrowthLabels(form, box);
-        labels.keepOff(attempts, x, y);
+        this.labels = new GrowthLabels(form, box, x, y);
     }
 
     private static List<Key.Item> keyItems(Map<String, Look> looks) {
@@ -59,7 +59,7 @@ final class GrowthPlot {
             Axes.nothing(svg, form, box.top() + box.height() / 2, "no exposure yet");
             return svg.end();
         }
-        Axes.times(svg, box, x, DateTicks.between(from, to, (int) form.pick(13, 7)));
+        Axes.times(svg, form, box, x, DateTicks.between(from, to, (int) form.pick(13, 7)));
         svg.path("steps", steps());
         attempts(svg);
         return svg.end();
@@ -87,17 +87,26 @@ final class GrowthPlot {
     }
 
     private void attempts(Svg svg) {
+        List<Optional<GrowthLabels.Label>> words = labels.place(growth.attempts());
         double sum = 0;
-        for (ExposureGrowth.Attempt attempt : growth.attempts()) {
+        for (int i = 0; i < words.size(); i++) {
+            ExposureGrowth.Attempt attempt = growth.attempts().get(i);
             sum += attempt.hours();
             double atX = x.at(attempt.date().toEpochDay());
             double atY = y.at(sum);
             svg.openLink(attempt.href(), "point");
             svg.tip(attempt.label() + ", " + DateTicks.day(attempt.date()) + ", " + attempt.series() + ": "
                     + Digits.hours(attempt.hours()) + ", " + Digits.hours(sum) + " in all");
+            words.get(i).ifPresent(label -> label(svg, label, atX, atY));
             looks.get(attempt.series()).point(svg, atX, atY, 4.6);
-            labels.attempt(svg, attempt, atX, atY);
             svg.close();
         }
+    }
+
+    private static void label(Svg svg, GrowthLabels.Label label, double atX, double atY) {
+        if (label.leader()) {
+            svg.line("leader", atX, atY - 6, atX, label.baseline() + 4);
+        }
+        svg.text("label halo", label.anchor(), label.x(), label.baseline(), label.text());
     }
 }

@@ -26,9 +26,9 @@ record NightMarks(double fullHours, double height, double width) {
     }
 
     List<Key.Item> key(boolean withMoons) {
-        double sample = fullHours * 14 / height;
+        double sample = Math.max(1, Math.floor(fullHours * 14 / height));
         List<Key.Item> items = new ArrayList<>();
-        items.add(new Key.Item(Digits.hours(sample) + " used", (svg, x, y) -> used(svg, x, y + 7, sample)));
+        items.add(new Key.Item(Digits.fixed(sample, 0) + " h used", (svg, x, y) -> used(svg, x, y + 7, sample)));
         items.add(new Key.Item("lost", (svg, x, y) -> lost(svg, x, y + 7, sample)));
         items.add(new Key.Item("hours not known", (svg, x, y) -> unknown(svg, x, y)));
         if (withMoons) {

@@ -68,7 +68,7 @@ final class TrainBody {
         double at = scale.x(layout.endMm());
         double half = scale.half(layout.placed().get(layout.placed().size() - 1).diameterMm());
         svg.path("part", bracket(at + scale.body(), at, half));
-        if (train.sensorDiagonalMm() > 0) {
+        if (Digits.isPositive(train.sensorDiagonalMm())) {
             double reach = Math.min(train.sensorDiagonalMm() / 2 * scale.perMm(), half);
             svg.line("sensor", at, axis - reach, at, axis + reach);
         }

@@ -40,15 +40,15 @@ public record TrainDrawing(
      */
     public record Part(String name, double lengthMm, double glassMm, double diameterMm) {
         boolean hasLength() {
-            return lengthMm > 0 && lengthMm < Double.POSITIVE_INFINITY;
+            return Digits.isPositive(lengthMm);
         }
 
         boolean hasGlass() {
-            return glassMm > 0 && glassMm < Double.POSITIVE_INFINITY;
+            return Digits.isPositive(glassMm);
         }
 
         boolean hasDiameter() {
-            return diameterMm > 0 && diameterMm < Double.POSITIVE_INFINITY;
+            return Digits.isPositive(diameterMm);
         }
     }
 
@@ -65,11 +65,11 @@ public record TrainDrawing(
     public record Joint(int after, String text, Mate mate) {}
 
     boolean hasRequired() {
-        return requiredMm > 0 && requiredMm < Double.POSITIVE_INFINITY;
+        return Digits.isPositive(requiredMm);
     }
 
     boolean hasActual() {
-        return actualMm > 0 && actualMm < Double.POSITIVE_INFINITY;
+        return Digits.isPositive(actualMm);
     }
 
     /** Whether the difference lies within the tolerance; nothing is claimed without one. */

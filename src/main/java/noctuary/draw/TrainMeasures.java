@@ -64,7 +64,7 @@ final class TrainMeasures {
         svg.line("axis", zero, y - 7, zero, y + 7);
         svg.line("axis", end, y - 7, end, y + 7);
         String text = name + " " + Digits.fixed(lengthMm, 2) + " mm";
-        svg.plated("label", Anchor.MIDDLE, (zero + end) / 2, y + 5, text, form.fontSize());
+        svg.plated("label", Anchor.MIDDLE, (zero + end) / 2, y + 5, text);
     }
 
     private static Trace head(double x, double y, double length) {

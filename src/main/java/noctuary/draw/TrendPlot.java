@@ -35,14 +35,14 @@ final class TrendPlot {
         long margin = Math.max(4, (last.toEpochDay() - first.toEpochDay()) / 40);
         this.from = first.minusDays(margin);
         this.to = last.plusDays(margin);
-        double left = form.pick(44, 38);
+        this.ticks = ticks();
+        double left = Axes.left(form, ticks);
         double right = form.width() - 10;
         this.x = new Scale(from.toEpochDay(), to.toEpochDay(), left, right);
         this.flags = new Flags(form, left, right);
         trend.changes().forEach(c -> flags.add(x.at(c.date().toEpochDay()), c.label(), DateTicks.day(c.date())));
         double top = HEADING + flags.height();
         this.box = new Box(left, top, right, top + form.pick(210, 180));
-        this.ticks = ticks();
         this.y = new Scale(ticks.low(), ticks.high(), box.bottom(), box.top());
     }
 
@@ -71,7 +71,7 @@ final class TrendPlot {
         if (ticks.low() > 0) {
             Axes.broken(svg, box, ticks.label(ticks.low()));
         }
-        Axes.times(svg, box, x, DateTicks.between(from, to, (int) form.pick(13, 7)));
+        Axes.times(svg, form, box, x, DateTicks.between(from, to, (int) form.pick(13, 7)));
         flags.draw(svg, HEADING, box.bottom());
         uses.forEach(use -> median(svg, use));
         trend.points().forEach(point -> point(svg, point));

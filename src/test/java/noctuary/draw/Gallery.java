@@ -39,7 +39,7 @@ public final class Gallery {
         }
     }
 
-    private static Map<String, Chart> charts() {
+    static Map<String, Chart> charts() {
         Map<String, Chart> charts = new LinkedHashMap<>();
         charts.put("months", Samples.months());
         charts.put("trend", Samples.trend());
