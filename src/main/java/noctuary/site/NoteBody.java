@@ -1,7 +1,6 @@
 package noctuary.site;
 
 import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import noctuary.site.page.Markup;
 
@@ -18,8 +17,7 @@ final class NoteBody {
                 .mapToInt(heading -> Integer.parseInt(heading.group(2)))
                 .min()
                 .orElse(1);
-        Matcher headings = HEADING.matcher(html);
-        return new Markup(headings.replaceAll(heading -> moved(heading, level + 1 - top)));
+        return new Markup(HEADING.matcher(html).replaceAll(heading -> moved(heading, level + 1 - top)));
     }
 
     private static String moved(MatchResult heading, int by) {

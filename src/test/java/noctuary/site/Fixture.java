@@ -31,8 +31,8 @@ import noctuary.measure.TargetSheet;
  */
 final class Fixture {
     static final String HOSTILE = "<script>alert(1)</script>";
-    static final String HOME = "/home/somebody/pictures/journal";
-    static final List<String> PLANTED = List.of("44.31234", "9.21234", "somebody", "/home/", "C:\\Users");
+    static final String HOME = "/home/planteduser/pictures/journal";
+    static final List<String> PLANTED = List.of("44.31234", "9.21234", "planteduser", "/home/", "C:\\Users");
 
     private Fixture() {}
 
@@ -42,7 +42,7 @@ final class Fixture {
                 Optional.of("M."),
                 Optional.of("terrace"),
                 Optional.of("heron"),
-                Map.of("main", Path.of("/home/somebody/frames")),
+                Map.of("main", Path.of("/home/planteduser/frames")),
                 new Settings.Publish(published, published));
         List<EntrySheet> sheets = List.of(odd(), dumbbell(), longTube(), shortTube(), pinwheel());
         Journal journal = new Journal(
@@ -120,7 +120,7 @@ final class Fixture {
                 + "hoped, and the shell shows its inner arc for the first time.</p><p>Focus drifted with the cold: "
                 + "see the night’s course after one o’clock. <a href=\"../short-tube/index.html\">Compare the short "
                 + "tube</a>.</p><ul class=\"contains-task-list\"><li class=\"task-list-item\"><input type=\"checkbox\" "
-                + "class=\"task-list-item-checkbox\" disabled=\"disabled\" readonly=\"readonly\">refocus every hour</li></ul>";
+                + "disabled aria-label=\"to do\">refocus every hour</li></ul>";
         EntryDraft draft = new EntryDraft(
                 "long-tube", "The crescent, longer tube, same terrace", "NGC 6888", "heron", "2025-06-14", html);
         draft.changes = List.of("56.2 mm instead of 55.0 mm behind the corrector");
@@ -142,7 +142,7 @@ final class Fixture {
                 HOME + "/entries/long-tube/lights/l_007.fits",
                 "card FOCALLEN",
                 "the header in " + HOME + "/entries/long-tube/lights says 700 mm, the sky says 713.2 mm",
-                "correct the focal length in C:\\Users\\somebody\\capture\\profile.ini");
+                "correct the focal length in C:\\Users\\planteduser\\capture\\profile.ini");
         List<FrameSheet> frames = FixtureFrames.night("2025-06-14", 48, 120, "dual-band", 2.7, 1.303);
         return draft.sheet(frames, 2.7, 1.303, List.of(problem));
     }
