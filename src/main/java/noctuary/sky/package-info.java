@@ -1,6 +1,8 @@
 /**
- * Sun, Moon, altitude, airmass, twilight for an instant and a place.
+ * Sun, Moon, altitude, airmass, twilight and moonlight for an instant and a place; nights; a catalogue of well-known
+ * deep-sky objects.
  *
- * <p>Start at {@link noctuary.sky.Night}. This package refuses to know targets by name, notes and rigs.
+ * <p>Start at {@link noctuary.sky.Night}, {@link noctuary.sky.SkyAt} and
+ * {@link noctuary.sky.Darkness}. This package refuses to know notes, rigs and frames.
  */
 package noctuary.sky;
