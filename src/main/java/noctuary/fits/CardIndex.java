@@ -79,9 +79,15 @@ final class CardIndex {
             if (Double.isFinite(value)) {
                 return Optional.of(new Cited<>(value, keyword, card.get().value()));
             }
-            card.ifPresent(c -> odd(keyword, keyword + " = " + c.value() + " is no number", "it is left out"));
+            card.filter(CardIndex::isMeantAsNumber)
+                    .ifPresent(c -> odd(keyword, keyword + " = " + c.value() + " is no number", "it is left out"));
         }
         return Optional.empty();
+    }
+
+    /** A word such as N/A in quotes is no failed number. */
+    private static boolean isMeantAsNumber(Card card) {
+        return !card.quoted() || card.value().chars().anyMatch(Character::isDigit);
     }
 
     /** {@link #number} where 0 or less means that nobody knew. */

@@ -19,7 +19,7 @@ record DateText(LocalDate date, Optional<Long> time, boolean carried) {
     /** FITS before 1997; the two digits mean a year of the twentieth century, whatever the frame's age. */
     private static final Pattern OLD = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{2})");
 
-    private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{1,2})(?::(\\d{1,2})(\\.\\d*)?)?(?::00)?Z?");
+    private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{1,2})(?::(\\d{1,2})(\\.\\d*)?)?Z?");
     private static final long SECOND = 1_000_000_000L;
 
     static Optional<DateText> parse(String text) {

@@ -42,7 +42,7 @@ final class HeaderReader {
                 cards.number("AIRMASS", "SECZ").filter(airmass -> airmass.value() >= 0.99),
                 cards.number("FOCTEMP", "FOCUSTEM"),
                 cards.number("FOCPOS", "FOCUSPOS"),
-                cards.number("AMBTEMP", "AOCAMBT", "OUTTEMP"),
+                cards.number("AMBTEMP", "OUTTEMP"),
                 cards.text("PIERSIDE"),
                 cards.positive("SATURATE", "SATLEVEL"),
                 together(noticed, cards.oddities()));

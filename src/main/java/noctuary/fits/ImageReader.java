@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
+import noctuary.image.Plane;
 
 /** Reads the pixels of a found image, from the file itself or, for compressed tiles, by way of the FITS library. */
 final class ImageReader {
@@ -47,8 +48,10 @@ final class ImageReader {
                     "NAXIS", "the image is a cube; its first plane is used", "three planes are read as colours"));
         }
         oddities.addAll(Afterwards.look(source, missingPadding));
+        List<Plane> planes = filler.planes();
+        LostOffset.look(index, structure, planes);
         FrameHeader header = HeaderReader.read(index, shape.width(), shape.height(), oddities);
-        return new FitsImage(found.cards(), header, filler.planes(), structure.bitpix(), digest.hex());
+        return new FitsImage(found.cards(), header, planes, structure.bitpix(), digest.hex());
     }
 
     private void readArray(boolean summed) throws IOException, UnreadableException {

@@ -34,7 +34,7 @@ final class TileLibrary {
      * @param data the unit's data, table and heap
      */
     static Object decompress(List<Card> cards, InputStream data) throws UnreadableException {
-        try (Fits fits = new Fits(new SequenceInputStream(new ByteArrayInputStream(header(cards)), data))) {
+        try (Fits fits = new Fits(checked(cards, data))) {
             fits.readHDU();
             if (fits.readHDU() instanceof CompressedImageHDU compressed) {
                 Object array = compressed.asImageHDU().getKernel();
@@ -45,6 +45,23 @@ final class TileLibrary {
             throw damaged();
         }
         throw damaged();
+    }
+
+    /** Header, rows and heap as one stream, once the rows point nowhere outside the heap. */
+    private static InputStream checked(List<Card> cards, InputStream data) throws IOException, UnreadableException {
+        CardIndex index = new CardIndex(cards);
+        int rowBytes = length(index, "NAXIS1");
+        byte[] rows = data.readNBytes(Math.multiplyExact(rowBytes, length(index, "NAXIS2")));
+        if (!HeapPointers.fit(index, rows, rowBytes, length(index, "PCOUNT"))) {
+            throw damaged();
+        }
+        InputStream table = new SequenceInputStream(new ByteArrayInputStream(rows), data);
+        return new SequenceInputStream(new ByteArrayInputStream(header(cards)), table);
+    }
+
+    private static int length(CardIndex index, String keyword) {
+        return Integer.parseInt(
+                index.raw(keyword).map(card -> card.value().strip()).orElse("0"));
     }
 
     private static UnreadableException damaged() {

@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.zip.GZIPOutputStream;
@@ -86,7 +87,7 @@ final class FitsBytes {
 
     /** What a header of these cards says of an image of 100 x 80. */
     static FrameHeader header(String... cards) {
-        List<String> records = java.util.Arrays.stream(cards)
+        List<String> records = Arrays.stream(cards)
                 .map(card -> String.format(Locale.ROOT, "%-80.80s", card))
                 .toList();
         return FrameHeader.of(CardReader.read(records).cards(), 100, 80);

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.zip.CRC32;
@@ -50,7 +52,7 @@ class FitsChecksumTest {
     @Test
     void agreesOnTheTinyFile() throws Exception {
         byte[] file = tiny("'HHeKJ9dHHEdHH9dH'", "'2147581957'").bytes();
-        assertThat(sum(java.util.Arrays.copyOfRange(file, 2880, 5760))).isEqualTo(2147581957L);
+        assertThat(sum(Arrays.copyOfRange(file, 2880, 5760))).isEqualTo(2147581957L);
         assertThat(sum(file)).isEqualTo(0xFFFFFFFFL);
         byte[] unsigned = tiny("'0000000000000000'", "'2147581957'").bytes();
         assertThat(FitsChecksum.encode(sum(unsigned))).isEqualTo("HHeKJ9dHHEdHH9dH");
@@ -94,7 +96,7 @@ class FitsChecksumTest {
     void noticesOneChangedPixel(@TempDir Path folder) throws Exception {
         byte[] file = tiny("'HHeKJ9dHHEdHH9dH'", "'2147581957'").bytes();
         file[2881]++;
-        Path damaged = java.nio.file.Files.write(folder.resolve("a.fits"), file);
+        Path damaged = Files.write(folder.resolve("a.fits"), file);
         List<FrameHeader.Oddity> oddities = FitsFile.read(damaged).header().oddities();
         assertThat(oddities)
                 .singleElement()
@@ -106,7 +108,7 @@ class FitsChecksumTest {
     void forgivesAHeaderEditedLater(@TempDir Path folder) throws Exception {
         byte[] file = tiny("'HHeKJ9dHHEdHH9dH'", "'2147581957'").bytes();
         file[2879] = 'x';
-        Path edited = java.nio.file.Files.write(folder.resolve("a.fits"), file);
+        Path edited = Files.write(folder.resolve("a.fits"), file);
         assertThat(FitsFile.read(edited).header().oddities()).isEmpty();
     }
 

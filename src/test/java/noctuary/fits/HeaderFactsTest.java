@@ -121,6 +121,13 @@ class HeaderFactsTest {
     }
 
     @Test
+    void doesNotComplainOfWordsWhereNobodyKnew() {
+        assertThat(FitsBytes.header("AMBTEMP = 'N/A'", "FOCUSPOS= 'unknown'").oddities())
+                .isEmpty();
+        assertThat(FitsBytes.header("AMBTEMP = '12 C'").oddities()).hasSize(1);
+    }
+
+    @Test
     void citesTheCard() {
         Cited<Double> cited =
                 FitsBytes.header("SECZ    = 1.176 / start").airmass().orElseThrow();

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.logging.Handler;
@@ -28,7 +30,7 @@ class HostileFilesTest {
 
     private void assertRefused(Path file, String message) {
         assertTimeoutPreemptively(
-                Duration.ofSeconds(5),
+                Duration.ofSeconds(10),
                 () -> assertThatThrownBy(() -> FitsFile.read(file))
                         .isInstanceOf(UnreadableException.class)
                         .hasMessageContaining(message));
@@ -50,11 +52,11 @@ class HostileFilesTest {
     })
     void refusesImpossibleStructure(String keyword, String value, String message) throws Exception {
         byte[] file = new FitsBytes().primary(16, 2, 2).end().shorts(1, 2, 3, 4).bytes();
-        String text = new String(file, java.nio.charset.StandardCharsets.ISO_8859_1);
+        String text = new String(file, StandardCharsets.ISO_8859_1);
         int at = text.indexOf(String.format("%-8s=", keyword));
         String card = String.format("%-8s= %20s", keyword, value);
         byte[] changed = (text.substring(0, at) + String.format("%-80s", card) + text.substring(at + 80))
-                .getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
+                .getBytes(StandardCharsets.ISO_8859_1);
         assertRefused(Files.write(folder.resolve("a.fits"), changed), message);
     }
 
@@ -83,7 +85,7 @@ class HostileFilesTest {
                 out.write(zeros);
             }
         }
-        FitsImage image = assertTimeoutPreemptively(Duration.ofSeconds(5), () -> FitsFile.read(file));
+        FitsImage image = assertTimeoutPreemptively(Duration.ofSeconds(10), () -> FitsFile.read(file));
         assertThat(image.planes().get(0).at(1, 1)).isEqualTo(4);
     }
 
@@ -122,9 +124,17 @@ class HostileFilesTest {
         assertRefused(file.write(folder.resolve("a.fits")), "more than a file of its length can hold");
     }
 
-    /** 600 seeded mutations of a plain, a gzipped and a Rice file: an image or a reason, at once and in silence. */
+    /** Found by mutation: a row's descriptor claims 1.4 GB, and the library would allocate them. */
+    @Test
+    void refusesATileThatClaimsMoreThanTheHeap() throws Exception {
+        byte[] file = RealFrames.resource("quantised-no-dither.fits");
+        file[5760] = 0x54;
+        assertRefused(Files.write(folder.resolve("a.fits"), file), "its tiles are damaged");
+    }
+
+    /** 500 seeded mutations of a plain, a gzipped and a Rice file: an image or a reason, at once and in silence. */
     @ParameterizedTest
-    @CsvSource({"plain.fits, 300", "packed.fits.gz, 150", "tiles.fits, 150"})
+    @CsvSource({"plain.fits, 300", "packed.fits.gz, 100", "tiles.fits, 100"})
     void survivesMutations(String name, int times) throws Exception {
         byte[] sound = switch (name) {
             case "plain.fits" -> sample().bytes();
@@ -158,7 +168,7 @@ class HostileFilesTest {
     }
 
     private static List<LogRecord> listen() {
-        List<LogRecord> records = java.util.Collections.synchronizedList(new ArrayList<>());
+        List<LogRecord> records = Collections.synchronizedList(new ArrayList<>());
         Logger.getLogger("").addHandler(new Handler() {
             @Override
             public void publish(LogRecord record) {

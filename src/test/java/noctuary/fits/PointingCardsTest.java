@@ -3,6 +3,7 @@ package noctuary.fits;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.Stream;
 import noctuary.image.Mosaic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,7 +79,7 @@ class PointingCardsTest {
     })
     void namesThePatternFromTheFirstStoredPixel(
             String pattern, int x, int y, String order, int height, Mosaic expected) {
-        CardIndex cards = new CardIndex(CardReader.read(java.util.stream.Stream.of(
+        CardIndex cards = new CardIndex(CardReader.read(Stream.of(
                                 "BAYERPAT= '" + pattern + "'",
                                 "XBAYROFF= " + x,
                                 "YBAYROFF= " + y,
