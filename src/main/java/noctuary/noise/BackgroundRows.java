@@ -1,21 +1,24 @@
 package noctuary.noise;
 
-/** The background of whole rows, expanded once for each row of cells and then blended down the rows. */
+/** The background of rows or a part of them, expanded once for each row of cells and then blended down the rows. */
 final class BackgroundRows {
     private final Grid grid;
     private final Lattice lattice;
     private final float[][] upper;
     private final float[][] change;
+    private final int left;
     private int expanded = -1;
 
-    BackgroundRows(Grid grid) {
+    /** For the columns from {@code left} on. */
+    BackgroundRows(Grid grid, int left, int width) {
         this.grid = grid;
         this.lattice = grid.lattice();
-        this.upper = new float[lattice.stride()][lattice.width()];
-        this.change = new float[lattice.stride()][lattice.width()];
+        this.left = left;
+        this.upper = new float[lattice.stride()][width];
+        this.change = new float[lattice.stride()][width];
     }
 
-    /** {@code residual} becomes {@code line}, which is row {@code y}, without its background. */
+    /** {@code residual} becomes {@code line}, which is (part of) row {@code y}, without its background. */
     void subtract(int y, float[] line, float[] residual) {
         int cellRow = grid.lowerRow(y);
         if (cellRow != expanded) {
@@ -25,7 +28,7 @@ final class BackgroundRows {
         float t = lattice.rows() == 1 ? 0 : (float) ((y - from) / (lattice.middleY(cellRow + 1) - from));
         float[] base = upper[y % lattice.stride()];
         float[] slope = change[y % lattice.stride()];
-        for (int x = 0; x < line.length; x++) {
+        for (int x = 0; x < base.length; x++) {
             residual[x] = line[x] - (base[x] + t * slope[x]);
         }
     }
@@ -33,12 +36,13 @@ final class BackgroundRows {
     private void expand(int cellRow) {
         int below = Math.min(cellRow + 1, lattice.rows() - 1);
         for (int parity = 0; parity < lattice.stride(); parity++) {
-            for (int x = 0; x < lattice.width(); x++) {
+            for (int i = 0; i < upper[parity].length; i++) {
+                int x = left + i;
                 float[] phase = grid.level()[parity * lattice.stride() + x % lattice.stride()];
                 int column = grid.lowerColumn(x);
                 float top = across(phase, cellRow, column, x);
-                upper[parity][x] = top;
-                change[parity][x] = across(phase, below, column, x) - top;
+                upper[parity][i] = top;
+                change[parity][i] = across(phase, below, column, x) - top;
             }
         }
         expanded = cellRow;

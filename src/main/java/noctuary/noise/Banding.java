@@ -56,7 +56,7 @@ final class Banding {
     }
 
     private double segmentSigma() {
-        int step = Math.max(1, means.length * means[0].length / 20_000);
+        int step = Math.max(1, means.length * means[0].length / 5_000);
         return Robust.sigma(IntStream.range(0, means.length * means[0].length)
                 .filter(i -> i % step == 0)
                 .mapToDouble(i -> means[i / means[0].length][i % means[0].length] - rough(means[i / means[0].length]))

@@ -4,8 +4,10 @@ import noctuary.stats.Selection;
 
 /** Samples the pixels of one row of cells and finds their background. */
 final class CellRow {
-    /** Samples a cell, phase and side. */
-    private static final int SAMPLES = 16;
+    /** Samples a cell and side; on a mosaic, of each phase. */
+    private static final int SAMPLES = 12;
+
+    private static final int PHASE_SAMPLES = 8;
     /** What is left of a normal standard deviation after clipping at three sigmas until nothing changes. */
     private static final double CLIPPED_SHARE = 0.984846;
 
@@ -32,7 +34,8 @@ final class CellRow {
 
     /** Distance of the samples in pixels of the frame, a multiple of the stride. */
     private int step(int side) {
-        return lattice.stride() * Math.max(1, side / (lattice.stride() * SAMPLES));
+        return lattice.stride()
+                * Math.max(1, side / (lattice.stride() * (lattice.stride() == 1 ? SAMPLES : PHASE_SAMPLES)));
     }
 
     void measure(float[][] level, float[][] sigma) {

@@ -86,7 +86,7 @@ final class NoiseMeasure {
     }
 
     private Gradient gradient() {
-        Surface plane = Surface.fit(grid, Surface.PLANE);
+        Surface plane = Surface.fit(Patches.of(grid), Surface.PLANE);
         double range = Math.abs(plane.coefficient(1)) * 2 + Math.abs(plane.coefficient(2)) * 2;
         Lattice lattice = grid.lattice();
         double level = grid.wholeLevel();

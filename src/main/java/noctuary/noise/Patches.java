@@ -7,7 +7,7 @@ import noctuary.stats.Robust;
 
 /** The cells of a grid gathered to at most {@value #MOST} x {@value #MOST} patches, each the median of its cells. */
 final class Patches {
-    static final int MOST = 24;
+    static final int MOST = 20;
 
     private Patches() {}
 

@@ -30,13 +30,14 @@ final class QuietTile {
         Plane plane = grid.pixels().plane();
         this.width = Math.min(FILLED, plane.width() - left);
         this.height = Math.min(FILLED, plane.height() - top);
+        BackgroundRows background = new BackgroundRows(grid, left, width);
         float[] row = new float[width];
-        int stride = grid.lattice().stride();
+        float[] residual = new float[width];
         for (int y = 0; y < height; y++) {
             plane.copyRow(left, top + y, width, row, 0);
+            background.subtract(top + y, row, residual);
             for (int x = 0; x < width; x++) {
-                int phase = (top + y) % stride * stride + (left + x) % stride;
-                float r = (float) ((row[x] - grid.levelAt(left + x, top + y)) / grid.phaseSigma()[phase]);
+                float r = residual[x] / sigma(grid, left + x, top + y);
                 boolean present =
                         Math.abs(r) < Float.POSITIVE_INFINITY && !(grid.pixels().padded() && row[x] == 0);
                 pixels[y * SIDE + x] = present ? r : 0;
@@ -46,11 +47,16 @@ final class QuietTile {
         maskStars();
     }
 
+    private static float sigma(Grid grid, int x, int y) {
+        int stride = grid.lattice().stride();
+        return (float) grid.phaseSigma()[stride == 1 ? 0 : y % 2 * 2 + x % 2];
+    }
+
     private void maskStars() {
         boolean[] star = new boolean[SIDE * SIDE];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                star[y * SIDE + x] = boxMean(x, y) > STAR_MEAN;
+                star[y * SIDE + x] = boxSum(x, y) > 9 * STAR_MEAN;
             }
         }
         for (int y = 0; y < height; y++) {
@@ -64,14 +70,21 @@ final class QuietTile {
         }
     }
 
-    private float boxMean(int x, int y) {
-        float sum = 0;
-        for (int yy = Math.max(0, y - 1); yy <= Math.min(height - 1, y + 1); yy++) {
-            for (int xx = Math.max(0, x - 1); xx <= Math.min(width - 1, x + 1); xx++) {
-                sum += pixels[yy * SIDE + xx];
-            }
+    /** Over 3 x 3 pixels. */
+    private float boxSum(int x, int y) {
+        if (x == 0 || y == 0) {
+            return 0;
         }
-        return sum / 9;
+        int i = y * SIDE + x;
+        return pixels[i - SIDE - 1]
+                + pixels[i - SIDE]
+                + pixels[i - SIDE + 1]
+                + pixels[i - 1]
+                + pixels[i]
+                + pixels[i + 1]
+                + pixels[i + SIDE - 1]
+                + pixels[i + SIDE]
+                + pixels[i + SIDE + 1];
     }
 
     private void blank(int cx, int cy, int reach) {

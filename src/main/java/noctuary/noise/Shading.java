@@ -1,6 +1,8 @@
 package noctuary.noise;
 
+import java.util.List;
 import java.util.Optional;
+import noctuary.noise.Surface.Patch;
 
 /**
  * Light that the optics and the sky do not explain. Fields of light that darken towards all corners alike, or slope, are
@@ -26,15 +28,18 @@ public record Shading(Optional<Corner> glow, Optional<Corner> darkCorner, Option
      */
     public record Shadow(double fieldPercent, double depthPercent, double x, double y) {}
 
+    static final Shading NONE = new Shading(Optional.empty(), Optional.empty(), Optional.empty());
+
     /** Absent when the frame has too few cells to tell. */
     static Optional<Shading> of(Grid grid) {
         Lattice lattice = grid.lattice();
         if (Math.min(lattice.columns(), lattice.rows()) < 6 || !grid.hasNoise()) {
             return Optional.empty();
         }
-        Surface field = Surface.fit(grid, Surface.VIGNETTED);
+        List<Patch> patches = Patches.of(grid);
+        Surface field = Surface.fit(patches, Surface.VIGNETTED);
         Corners corners = new Corners(grid, field);
-        Optional<Shadow> shadow = new ShadowSearch(grid).find();
+        Optional<Shadow> shadow = new ShadowSearch(lattice, patches).find();
         return Optional.of(
                 new Shading(corners.brightest(), shadow.isPresent() ? Optional.empty() : corners.darkest(), shadow));
     }

@@ -20,10 +20,10 @@ final class ShadowSearch {
     private final int rows;
     private final boolean[] dark;
 
-    ShadowSearch(Grid grid) {
-        this.field = Surface.fit(grid, Surface.PLANE + 1);
-        this.columns = Patches.columns(grid.lattice());
-        this.rows = Patches.rows(grid.lattice());
+    ShadowSearch(Lattice lattice, List<Patch> patches) {
+        this.field = Surface.fit(patches, Surface.PLANE + 1);
+        this.columns = Patches.columns(lattice);
+        this.rows = Patches.rows(lattice);
         this.dark = new boolean[columns * rows];
         for (int i = 0; i < dark.length; i++) {
             Patch patch = field.patches().get(i);

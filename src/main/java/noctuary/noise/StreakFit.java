@@ -2,11 +2,12 @@ package noctuary.noise;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import noctuary.stats.Robust;
 
 /**
- * Fits a ridge to an autocorrelation: height s² times a fall by 1 - k / length along the track and by 1 - |p| / width
- * beside it. Light of the sky is broad, so every point is compared with points beside the ridge at the same k; smoothed
+ * Fits a ridge to an autocorrelation: height s² times a fall by 1 - k / length along the track and by a
+ * Gaussian of standard deviation {@code width} beside it. Light of the sky is broad, so every point is compared with points beside the ridge at the same k; smoothed
  * noise is round and short, so the ring it fills is left out and the median of every ring is taken away.
  */
 final class StreakFit {
@@ -14,8 +15,11 @@ final class StreakFit {
     private static final int LAST_FIRST_LAG = 12;
     private static final int LAST_LAG = 28;
     private static final double FADED = 0.02;
-    private static final double[] WIDTHS = {0.8, 1, 1.3, 1.7, 2.2};
+    private static final double[] WIDTHS = {0.4, 0.55, 0.75, 1};
     private static final double[] LENGTHS = {6, 8, 11, 16, 24, 40, 80};
+    private static final double[] FINE_WIDTHS = geometric(0.35, 1.12, 11);
+    private static final double[] FINE_LENGTHS = geometric(5, 1.12, 30);
+    private static final double NEAR = 2.5;
     private static final double BESIDE_FROM = 3;
     private static final double BESIDE_TO = 6;
 
@@ -23,6 +27,7 @@ final class StreakFit {
     private final double[] ring = new double[Autocorrelation.REACH + 1];
     private final int firstLag;
     private final double error;
+    private final List<Lag> lags;
 
     StreakFit(Autocorrelation rho) {
         this.rho = rho;
@@ -35,6 +40,7 @@ final class StreakFit {
         }
         this.firstLag = faded;
         this.error = error();
+        this.lags = lags();
     }
 
     private double[] onRing(int radius) {
@@ -59,74 +65,70 @@ final class StreakFit {
         return Robust.sigma(values.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
+    private static double[] geometric(double first, double ratio, int count) {
+        return IntStream.range(0, count)
+                .mapToDouble(i -> first * Math.pow(ratio, i))
+                .toArray();
+    }
+
     /** The most significant ridge of any angle. */
     Streak best() {
-        Streak best = Streak.NONE;
-        for (int angle = -89; angle <= 90; angle++) {
-            Streak here = along(angle);
-            best = here.significance() > best.significance() ? here : best;
-        }
-        return best;
+        Streak coarse = IntStream.rangeClosed(-89, 90).mapToObj(this::along).reduce(Streak.NONE, StreakFit::better);
+        return IntStream.rangeClosed(-3, 3)
+                .mapToObj(i -> along(coarse.angleDeg() + i / 2.0, FINE_WIDTHS, FINE_LENGTHS))
+                .reduce(coarse, StreakFit::better);
+    }
+
+    private static Streak better(Streak a, Streak b) {
+        return b.significance() > a.significance() ? b : a;
     }
 
     Streak along(double angleDeg) {
-        List<Point> points = points(angleDeg);
+        return along(angleDeg, WIDTHS, LENGTHS);
+    }
+
+    private Streak along(double angleDeg, double[] widths, double[] lengths) {
+        Ridge ridge = ridge(angleDeg);
         Streak best = Streak.NONE;
-        for (double width : WIDTHS) {
-            for (double length : LENGTHS) {
-                Streak here = fit(points, width, length, angleDeg);
-                best = here.significance() > best.significance() ? here : best;
+        for (double width : widths) {
+            for (double length : lengths) {
+                best = better(best, ridge.fit(width, length, error, angleDeg));
             }
         }
         return best;
     }
 
-    /** @param k along the track @param p beside it @param rho above what is beside the ridge */
-    private record Point(double k, double p, double rho) {}
-
-    private List<Point> points(double angleDeg) {
+    /** What lies on and beside a ridge at the given angle. */
+    private Ridge ridge(double angleDeg) {
         double cos = Math.cos(Math.toRadians(angleDeg));
         double sin = Math.sin(Math.toRadians(angleDeg));
-        double[] sum = new double[LAST_LAG + 2];
-        int[] count = new int[LAST_LAG + 2];
-        List<Point> near = new ArrayList<>();
-        for (int dy = -LAST_LAG; dy <= LAST_LAG; dy++) {
+        Ridge ridge = new Ridge(LAST_LAG);
+        for (Lag lag : lags) {
+            double k = Math.abs(lag.dx * cos + lag.dy * sin);
+            double p = Math.abs(lag.dy * cos - lag.dx * sin);
+            if (k >= firstLag && p < NEAR) {
+                ridge.addOn(k, p, lag.rho);
+            } else if (k >= firstLag && p >= BESIDE_FROM && p <= BESIDE_TO) {
+                ridge.addBeside(k, lag.rho);
+            }
+        }
+        ridge.subtractBeside();
+        return ridge;
+    }
+
+    /** @param rho autocorrelation above the median of its ring */
+    private record Lag(int dx, int dy, double rho) {}
+
+    private List<Lag> lags() {
+        List<Lag> lags = new ArrayList<>();
+        for (int dy = 0; dy <= LAST_LAG; dy++) {
             for (int dx = -LAST_LAG; dx <= LAST_LAG; dx++) {
-                double k = dx * cos + dy * sin;
-                double p = Math.abs(dy * cos - dx * sin);
                 int radius = (int) Math.round(Math.hypot(dx, dy));
-                if (k < firstLag || k > LAST_LAG || radius > LAST_LAG || p > BESIDE_TO) {
-                    continue;
-                }
-                double value = rho.at(dx, dy) - ring[radius];
-                if (p < WIDTHS[WIDTHS.length - 1]) {
-                    near.add(new Point(k, p, value));
-                } else if (p >= BESIDE_FROM) {
-                    sum[(int) Math.round(k)] += value;
-                    count[(int) Math.round(k)]++;
+                if ((dy > 0 || dx > 0) && radius <= LAST_LAG) {
+                    lags.add(new Lag(dx, dy, rho.at(dx, dy) - ring[radius]));
                 }
             }
         }
-        return near.stream()
-                .map(point -> {
-                    int bin = (int) Math.round(point.k);
-                    return new Point(point.k, point.p, point.rho - (count[bin] == 0 ? 0 : sum[bin] / count[bin]));
-                })
-                .toList();
-    }
-
-    private Streak fit(List<Point> points, double width, double length, double angleDeg) {
-        double product = 0;
-        double square = 0;
-        for (Point point : points) {
-            double model = Math.max(0, 1 - point.k / length) * Math.max(0, 1 - point.p / width);
-            product += model * point.rho;
-            square += model * model;
-        }
-        if (!(product > 0) || !(error > 0)) {
-            return Streak.NONE;
-        }
-        double share = Math.min(0.99, product / square);
-        return new Streak(Math.sqrt(share / (1 - share)), angleDeg, product / (error * Math.sqrt(square)));
+        return lags;
     }
 }

@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 /** Strips of eight rows of one phase, spread evenly over the frame, with that phase's pixels side by side. */
 record Strips(float[][][] strips) {
     static final int HEIGHT = 8;
-    private static final int MOST_STRIPS = 64;
+    private static final int MOST_STRIPS = 32;
 
     /** @param phaseX of the first column that counts; the first row that counts is 0 */
     static Strips of(FramePixels pixels, int stride, int phaseX) {

@@ -1,10 +1,10 @@
 package noctuary.noise;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import noctuary.stats.Robust;
+import noctuary.stats.Selection;
 
 /**
  * A smooth surface through the background, fitted so that anything up to nearly half of the field may stand out from
@@ -17,7 +17,7 @@ final class Surface {
     /** And of the darkening towards all corners alike: r², r⁴. */
     static final int VIGNETTED = 5;
 
-    private static final int TRIALS = 400;
+    private static final int TRIALS = 150;
     private static final int PASSES = 15;
     private static final double TUKEY = 4.685;
 
@@ -25,66 +25,67 @@ final class Surface {
     private final List<Patch> patches;
     private final double scatter;
 
-    private Surface(double[] coefficients, List<Patch> patches) {
+    private Surface(double[] coefficients, List<Patch> patches, double medianResidual) {
         this.coefficients = coefficients;
         this.patches = patches;
-        this.scatter = Robust.MAD_TO_SIGMA * medianResidual(coefficients, patches);
+        this.scatter = Robust.MAD_TO_SIGMA * medianResidual;
     }
 
     /** The background of a few cells together. */
     record Patch(double u, double v, double level, int cells) {}
 
-    static Surface fit(Grid grid, int terms) {
-        List<Patch> patches = Patches.of(grid);
+    static Surface fit(List<Patch> patches, int terms) {
+        double[][] bases = patches.stream().map(patch -> basis(patch, terms)).toArray(double[][]::new);
+        double[] levels = patches.stream().mapToDouble(Patch::level).toArray();
         double[] best = new double[terms];
-        best[0] = Robust.median(patches.stream().mapToDouble(Patch::level).toArray());
+        best[0] = Robust.median(levels);
+        double least = medianResidual(best, bases, levels);
         if (patches.size() < 3 * terms) {
-            return new Surface(best, patches);
+            return new Surface(best, patches, least);
         }
-        double least = medianResidual(best, patches);
         Random random = new Random(1);
         for (int trial = 0; trial < TRIALS; trial++) {
-            double[] through = through(patches, random, terms);
-            double residual = medianResidual(through, patches);
+            double[] through = through(bases, levels, random);
+            double residual = medianResidual(through, bases, levels);
             if (residual < least) {
                 least = residual;
                 best = through;
             }
         }
         for (int pass = 0; pass < PASSES; pass++) {
-            best = reweighted(best, patches);
+            best = reweighted(best, bases, levels);
         }
-        return new Surface(best, patches);
+        return new Surface(best, patches, medianResidual(best, bases, levels));
     }
 
-    private static double[] through(List<Patch> patches, Random random, int terms) {
-        NormalEquations equations = new NormalEquations(terms);
-        for (int i = 0; i < 2 * terms; i++) {
-            Patch patch = patches.get(random.nextInt(patches.size()));
-            equations.add(basis(patch, terms), patch.level(), 1);
+    private static double[] through(double[][] bases, double[] levels, Random random) {
+        NormalEquations equations = new NormalEquations(bases[0].length);
+        for (int i = 0; i < 2 * bases[0].length; i++) {
+            int patch = random.nextInt(bases.length);
+            equations.add(bases[patch], levels[patch], 1);
         }
         return equations.solve();
     }
 
-    private static double[] reweighted(double[] coefficients, List<Patch> patches) {
-        double reach = TUKEY * Math.max(Robust.MAD_TO_SIGMA * medianResidual(coefficients, patches), 1e-9);
+    private static double[] reweighted(double[] coefficients, double[][] bases, double[] levels) {
+        double scatter = Robust.MAD_TO_SIGMA * medianResidual(coefficients, bases, levels);
+        double reach = TUKEY * Math.max(scatter, 1e-9);
         NormalEquations equations = new NormalEquations(coefficients.length);
-        for (Patch patch : patches) {
-            double[] basis = basis(patch, coefficients.length);
-            double r = (patch.level() - value(coefficients, basis)) / reach;
+        for (int i = 0; i < levels.length; i++) {
+            double r = (levels[i] - value(coefficients, bases[i])) / reach;
             if (Math.abs(r) < 1) {
-                equations.add(basis, patch.level(), (1 - r * r) * (1 - r * r));
+                equations.add(bases[i], levels[i], (1 - r * r) * (1 - r * r));
             }
         }
         return equations.solve();
     }
 
-    private static double medianResidual(double[] coefficients, List<Patch> patches) {
-        List<Double> residuals = new ArrayList<>();
-        for (Patch patch : patches) {
-            residuals.add(Math.abs(patch.level() - value(coefficients, basis(patch, coefficients.length))));
+    private static double medianResidual(double[] coefficients, double[][] bases, double[] levels) {
+        float[] residuals = new float[levels.length];
+        for (int i = 0; i < levels.length; i++) {
+            residuals[i] = (float) Math.abs(levels[i] - value(coefficients, bases[i]));
         }
-        return Robust.median(residuals.stream().mapToDouble(Double::doubleValue).toArray());
+        return Selection.median(residuals, residuals.length);
     }
 
     private static double[] basis(Patch patch, int terms) {

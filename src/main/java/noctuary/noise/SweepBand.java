@@ -5,16 +5,21 @@ final class SweepBand {
     /** Pixels further from the background than this many sigmas are no background. */
     private static final float CLIP_SIGMAS = 4;
 
+    private static final float SINGLE_SIGMAS = 8;
+    /** On frames larger than this, every fourth row tells the ends of the range. */
+    private static final long MANY_PIXELS = 4_000_000;
+
     private final Grid grid;
     private final Lattice lattice;
     private final int row;
     private final Singles singles;
     private final Ends ends;
+    private final int endsStep;
     private final BackgroundRows background;
     private final float[] line;
     private final float[] residual;
     private final float[] columnSum;
-    private final float[] columnCount;
+    private final int[] columnLeftOut;
     private long hot;
     private long cold;
 
@@ -24,11 +29,12 @@ final class SweepBand {
         this.row = row;
         this.singles = new Singles(grid);
         this.ends = new Ends(saturation);
-        this.background = new BackgroundRows(grid);
+        this.endsStep = (long) lattice.width() * lattice.height() > MANY_PIXELS ? 4 : 1;
+        this.background = new BackgroundRows(grid, 0, lattice.width());
         this.line = new float[lattice.width()];
         this.residual = new float[lattice.width()];
         this.columnSum = new float[lattice.width()];
-        this.columnCount = new float[lattice.width()];
+        this.columnLeftOut = new int[lattice.width()];
     }
 
     long hot() {
@@ -46,14 +52,17 @@ final class SweepBand {
     void look(float[][] rowMeans, float[][] columnMeans) {
         for (int y = lattice.top(row); y < lattice.top(row + 1); y++) {
             grid.pixels().copyRow(y, line);
-            ends.look(line);
+            if (y % endsStep == 0) {
+                ends.look(line);
+            }
             background.subtract(y, line, residual);
             for (int column = 0; column < lattice.columns(); column++) {
                 rowMeans[y][column] = segment(y, column);
             }
         }
         for (int x = 0; x < columnSum.length; x++) {
-            columnMeans[x][row] = columnSum[x] / columnCount[x];
+            int count = lattice.top(row + 1) - lattice.top(row) - columnLeftOut[x];
+            columnMeans[x][row] = columnSum[x] / count;
         }
     }
 
@@ -62,25 +71,30 @@ final class SweepBand {
         float sigma = (float) grid.cellSigma(row * lattice.columns() + column);
         float clip = CLIP_SIGMAS * (sigma > 0 ? sigma : (float) grid.wholeSigma());
         float sum = 0;
-        int count = 0;
-        for (int x = lattice.left(column); x < lattice.left(column + 1); x++) {
+        int leftOut = 0;
+        int from = lattice.left(column);
+        int to = lattice.left(column + 1);
+        for (int x = from; x < to; x++) {
             float r = residual[x];
             if (Math.abs(r) < clip) {
                 sum += r;
-                count++;
                 columnSum[x] += r;
-                columnCount[x]++;
-            } else if (Math.abs(r) > 2 * clip) {
+            } else {
+                leftOut++;
+                columnLeftOut[x]++;
                 single(x, y, r, clip / CLIP_SIGMAS);
             }
         }
-        return sum / count;
+        return sum / (to - from - leftOut);
     }
 
     private void single(int x, int y, float r, float sigma) {
+        if (!(Math.abs(r) > SINGLE_SIGMAS * sigma && Float.isFinite(r))) {
+            return;
+        }
         boolean highest = (x == 0 || Math.abs(residual[x - 1]) < Math.abs(r) || residual[x - 1] * r < 0)
                 && (x == residual.length - 1 || Math.abs(residual[x + 1]) < Math.abs(r) || residual[x + 1] * r < 0);
-        if (highest && Float.isFinite(r) && singles.standsAlone(x, y, r, sigma)) {
+        if (highest && singles.standsAlone(x, y, r, sigma)) {
             hot += r > 0 ? 1 : 0;
             cold += r < 0 ? 1 : 0;
         }

@@ -51,6 +51,22 @@ public final class Selection {
         return Robust.MAD_TO_SIGMA * median(values, count);
     }
 
+    /** The mean of the values from the first to the third quartile; NaN for none. */
+    public static double middleMean(float[] values, int count) {
+        if (count == 0) {
+            return Double.NaN;
+        }
+        int from = count / 4;
+        int to = Math.max(from + 1, count - count / 4);
+        kth(values, count, to - 1);
+        kth(values, to, from);
+        double sum = 0;
+        for (int i = from; i < to; i++) {
+            sum += values[i];
+        }
+        return sum / (to - from);
+    }
+
     /** The value of rank {@code k} (from 0) among the first {@code count}; smaller ones end up before it. */
     public static float kth(float[] values, int count, int k) {
         int low = 0;
