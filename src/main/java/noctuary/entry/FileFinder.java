@@ -6,8 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Finds the files that notes name by path or pattern, and never looks beyond their reach. */
@@ -51,7 +54,7 @@ final class FileFinder {
 
     private List<Path> search(String typed, Path folder) throws Unfit {
         Reach.Route route = reach.route(typed, folder);
-        List<Path> places = List.of(route.start());
+        Collection<Path> places = List.of(route.start());
         List<String> steps = route.steps();
         for (String step : steps.subList(0, steps.size() - 1)) {
             places = enter(places, step, route);
@@ -66,8 +69,8 @@ final class FileFinder {
         return found;
     }
 
-    private static List<Path> enter(List<Path> places, String step, Reach.Route route) throws Unfit {
-        List<Path> entered = new ArrayList<>();
+    private static Set<Path> enter(Collection<Path> places, String step, Reach.Route route) throws Unfit {
+        Set<Path> entered = new LinkedHashSet<>();
         for (Path place : places) {
             if (step.equals("**")) {
                 descend(place, 0, entered, route);
@@ -87,8 +90,10 @@ final class FileFinder {
         return entered;
     }
 
-    private static void descend(Path place, int depth, List<Path> entered, Reach.Route route) throws Unfit {
-        entered.add(place);
+    private static void descend(Path place, int depth, Set<Path> entered, Reach.Route route) throws Unfit {
+        if (!entered.add(place)) {
+            return;
+        }
         if (depth == DEEPEST || entered.size() > MOST) {
             throw new Unfit("** leads through too many folders", "name the folders");
         }

@@ -8,12 +8,10 @@ import com.vladsch.flexmark.html.renderer.LinkResolverContext;
 import com.vladsch.flexmark.util.ast.Document;
 import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.ast.TextCollectingVisitor;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** The headings of one note: fitted below the page's one h1, and named so that links can lead to them. */
 final class Headings extends IndependentAttributeProviderFactory {
@@ -26,11 +24,11 @@ final class Headings extends IndependentAttributeProviderFactory {
     /** Shifts levels so that the note's highest heading is h2. */
     static Headings fit(Document document) {
         var headings = new Headings();
-        Set<String> taken = new HashSet<>();
+        var names = new UniqueNames();
         int highest = LOWEST;
         for (Node node : document.getDescendants()) {
             if (node instanceof Heading heading) {
-                headings.ids.put(heading, Slug.unique(PREFIX + anchor(heading), taken));
+                headings.ids.put(heading, names.next(PREFIX + anchor(heading)));
                 highest = Math.min(highest, heading.getLevel());
             }
         }

@@ -1,10 +1,8 @@
 package noctuary.entry;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import noctuary.entry.Entry.Lesson;
 
 /** Lessons that an entry opens, and the names by which others close them. */
@@ -13,13 +11,13 @@ final class LessonReader {
 
     static List<Lesson> read(Fields entry, String slug) {
         List<Lesson> lessons = new ArrayList<>();
-        Set<String> taken = new HashSet<>();
+        var names = new UniqueNames();
         for (Fields fields : entry.groups("lessons", "\"- {about: focus, do: refocus after every 3 degrees}\"")) {
             var about = fields.needed("about", Forms::text, "\"about: focus\"");
             var todo = fields.needed("do", Forms::text, "\"do: refocus after every 3 degrees\"");
             fields.refuseOthers();
             if (about.isPresent() && todo.isPresent()) {
-                String name = Slug.unique(anchor(about.get().value()), taken);
+                String name = names.next(anchor(about.get().value()));
                 lessons.add(new Lesson(
                         slug + "#" + name, about.get().value(), todo.get().value()));
             }

@@ -7,7 +7,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -60,13 +59,13 @@ final class NoteFiles {
 
     List<Found> entries() {
         List<Found> found = new ArrayList<>();
-        Set<String> taken = new HashSet<>();
+        var names = new UniqueNames();
         for (Path file : children(entries)) {
             String name = file.getFileName().toString();
             if (Files.isDirectory(file) && !name.equals("rigs") && !name.equals("sites")) {
-                folder(file, taken, found);
+                folder(file, names, found);
             } else if (isNote(file)) {
-                add(stem(file), file, entries, taken, found);
+                add(stem(file), file, entries, names, found);
             } else if (Files.isRegularFile(file)) {
                 strangeEnding(file);
             }
@@ -75,18 +74,18 @@ final class NoteFiles {
         return found;
     }
 
-    private void folder(Path folder, Set<String> taken, List<Found> found) {
+    private void folder(Path folder, UniqueNames names, List<Found> found) {
         Path entry = folder.resolve(ENTRY);
         if (Files.isRegularFile(entry)) {
             if (isInside(entry)) {
-                add(folder.getFileName().toString(), entry, folder, taken, found);
+                add(folder.getFileName().toString(), entry, folder, names, found);
             }
         } else {
             strays(folder, 1, "SLUG/entry.md or SLUG.md");
         }
     }
 
-    private void add(String name, Path file, Path folder, Set<String> taken, List<Found> found) {
+    private void add(String name, Path file, Path folder, UniqueNames names, List<Found> found) {
         String slug = Slug.of(name);
         if (!slug.equals(name)) {
             margin(file)
@@ -96,7 +95,7 @@ final class NoteFiles {
                             "the name " + Margin.quoted(name) + " does not fit an address",
                             "its page is called " + slug + "; use letters, digits, - and _ only");
         }
-        String free = Slug.unique(slug, taken);
+        String free = names.next(slug);
         if (!free.equals(slug)) {
             margin(file)
                     .fault(

@@ -30,6 +30,7 @@ final class NoteHtml {
                             StrikethroughExtension.create()))
             .set(TaskListExtension.ITEM_DONE_MARKER, "<input type=\"checkbox\" disabled checked aria-label=\"done\"> ")
             .set(TaskListExtension.ITEM_NOT_DONE_MARKER, "<input type=\"checkbox\" disabled aria-label=\"to do\"> ")
+            .set(HtmlRenderer.GENERATE_HEADER_ID, false)
             .set(HtmlRenderer.ESCAPE_HTML, true)
             .set(HtmlRenderer.ESCAPE_HTML_COMMENT_BLOCKS, false)
             .set(HtmlRenderer.ESCAPE_INLINE_HTML_COMMENTS, false)
@@ -50,7 +51,7 @@ final class NoteHtml {
                     "split it into several notes");
             return new Page("", List.of());
         }
-        if (Nesting.isTooDeep(body)) {
+        if (Tangle.isTangled(body)) {
             return plain(note, margin);
         }
         try {
@@ -76,8 +77,8 @@ final class NoteHtml {
         margin.fault(
                 note.bodyLine(),
                 "",
-                "quotes, lists or brackets are nested too deep; the text is shown as it stands",
-                "nest them less");
+                "nested too deep, or a paragraph too long, for markdown; the text is shown as it stands",
+                "nest less, and put blank lines between paragraphs");
         String escaped = note.body().replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
         return new Page("<pre>" + escaped + "</pre>\n", List.of());
     }

@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -29,7 +28,7 @@ final class NoteLinks {
     private final Map<Path, String> pages;
     private final Margin margin;
     private final Map<Path, Attachment> attachments = new LinkedHashMap<>();
-    private final Set<String> names = new HashSet<>();
+    private final UniqueNames names = new UniqueNames();
 
     /**
      * @param root with symbolic links resolved
@@ -88,7 +87,7 @@ final class NoteLinks {
                             : "show a png, jpg, gif or webp file");
         }
         return Optional.of(attachments
-                .computeIfAbsent(file, path -> new Attachment("files/" + Slug.unique(Slug.of(name), names), path))
+                .computeIfAbsent(file, path -> new Attachment("files/" + names.next(Slug.of(name)), path))
                 .href());
     }
 

@@ -14,6 +14,7 @@ import java.util.Map;
  */
 record Reach(Path root, Map<String, Path> archives) {
     private static final String FIRST = "archive";
+    private static final int MOST_STEPS = 40;
 
     /**
      * A typed path taken apart.
@@ -84,6 +85,9 @@ record Reach(Path root, Map<String, Path> archives) {
         }
         if (steps.isEmpty()) {
             throw new Unfit(Margin.quoted(typed) + " names no file", "write a file name or a pattern such as *.fits");
+        }
+        if (steps.size() > MOST_STEPS) {
+            throw new Unfit(Margin.quoted(typed) + " has too many steps", "name fewer folders");
         }
         return steps;
     }
