@@ -7,7 +7,7 @@ import java.util.Optional;
 /** Words at the steps of an {@link ExposureGrowth}, where there is room; the rest is left to the pointer. */
 final class GrowthLabels {
     private static final double LINE = 17;
-    private static final int HIGHEST = 6;
+    private static final int HIGHEST = 9;
 
     /** @param leader from the point up to words that had to be raised */
     record Label(String text, Anchor anchor, double x, double baseline, boolean leader) {}
@@ -65,6 +65,7 @@ final class GrowthLabels {
         List<Label> places = new ArrayList<>();
         places.add(new Label(text, Anchor.END, atX - 10, atY, false));
         places.add(new Label(text, Anchor.START, atX + 10, atY + LINE, false));
+        places.add(new Label(text, Anchor.START, atX + 10, atY + 2 * LINE, false));
         for (int row = 1; row <= HIGHEST; row++) {
             double baseline = atY - 4 - row * LINE;
             places.add(new Label(text, Anchor.START, Math.max(box.left() + 6, atX - width(text)), baseline, true));

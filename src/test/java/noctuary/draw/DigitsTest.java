@@ -21,8 +21,14 @@ class DigitsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "2.996, 3, 3.00", "0.07512, 2, 0.075", "1234.5, 3, 1230", "9.996, 3, 10.0", "0, 3, 0", "-2.5, 2, −2.5",
-        "1e-5, 2, 0.000010", "0.0999, 2, 0.10"
+        "2.996, 3, 3.00",
+        "0.07512, 2, 0.075",
+        "1234.5, 3, 1230",
+        "9.996, 3, 10.0",
+        "0, 3, 0",
+        "-2.5, 2, −2.5",
+        "1e-5, 2, 0.000010",
+        "0.0999, 2, 0.10"
     })
     void keepsSignificantFigures(double value, int figures, String text) {
         assertThat(Digits.significant(value, figures)).isEqualTo(text);

@@ -102,7 +102,8 @@ class EveryChartTest {
         String here = chart.both("c1");
         Locale before = Locale.getDefault();
         try {
-            Locale.setDefault(new Locale.Builder().setLanguageTag("ar-EG-u-nu-arab").build());
+            Locale.setDefault(
+                    new Locale.Builder().setLanguageTag("ar-EG-u-nu-arab").build());
             assertThat(chart.both("c1")).isEqualTo(here);
         } finally {
             Locale.setDefault(before);

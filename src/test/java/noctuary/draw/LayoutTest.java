@@ -1,8 +1,8 @@
 package noctuary.draw;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.data.Offset.offset;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -24,10 +24,7 @@ final class Oddities {
         charts.put(
                 "months",
                 new MonthBars(
-                        words,
-                        words,
-                        series,
-                        copies(count, new MonthBars.Hours(YearMonth.of(2025, 6), words, value))));
+                        words, words, series, copies(count, new MonthBars.Hours(YearMonth.of(2025, 6), words, value))));
         var point = new Trend.Point(DAY, value, value, value, words, words, words);
         charts.put(
                 "trend",

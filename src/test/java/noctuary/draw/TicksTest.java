@@ -14,7 +14,7 @@ class TicksTest {
     void areRound() {
         assertThat(Ticks.fromZero(19, 5).values()).containsExactly(0.0, 5.0, 10.0, 15.0, 20.0);
         assertThat(Ticks.around(2.11, 3.43, 4).values()).containsExactly(2.0, 2.5, 3.0, 3.5);
-        assertThat(Ticks.around(-26, 27, 7).values()).containsExactly(-40.0, -20.0, 0.0, 20.0, 40.0);
+        assertThat(Ticks.around(-26, 27, 6).values()).containsExactly(-40.0, -20.0, 0.0, 20.0, 40.0);
         assertThat(Ticks.around(0.1, 0.3, 4).values()).containsExactly(0.1, 0.2, 0.3);
     }
 
