@@ -20,14 +20,25 @@ final class Axes {
         svg.text("name", Anchor.START, x, y, unit.isEmpty() ? name : name + ", " + unit);
     }
 
+    /** Where a plot begins so that the labels of its levels find room. */
+    static double left(Form form, Ticks ticks) {
+        return Math.max(form.pick(44, 36), ticks.width(form.fontSize()) + 10);
+    }
+
+    /** A label centred under its tick, moved inward where it would leave the drawing. */
+    static void under(Svg svg, Form form, double at, double y, String text) {
+        double half = Words.width(text, form.fontSize()) / 2;
+        svg.text("tick", Anchor.MIDDLE, Math.max(half, Math.min(at, form.width() - half)), y, text);
+    }
+
     /** Short strokes below the plot with one or two lines of text under each. */
-    static void times(Svg svg, Box box, Scale x, List<TimeTick> ticks) {
+    static void times(Svg svg, Form form, Box box, Scale x, List<TimeTick> ticks) {
         for (TimeTick tick : ticks) {
             double at = x.at(tick.at());
             svg.line("axis", at, box.bottom(), at, box.bottom() + 5);
-            svg.text("tick", Anchor.MIDDLE, at, box.bottom() + 18, tick.label());
+            under(svg, form, at, box.bottom() + 18, tick.label());
             if (!tick.under().isEmpty()) {
-                svg.text("tick", Anchor.MIDDLE, at, box.bottom() + 33, tick.under());
+                under(svg, form, at, box.bottom() + 33, tick.under());
             }
         }
     }

@@ -3,8 +3,6 @@ package noctuary.draw;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
-import java.util.ArrayList;
-import java.util.List;
 
 /** The drawing of a {@link NightCalendar}. */
 final class CalendarPlot {
@@ -16,8 +14,7 @@ final class CalendarPlot {
     private final double left;
     private final double step;
     private final double row;
-    private final double full;
-    private final Scale height;
+    private final NightMarks marks;
 
     CalendarPlot(NightCalendar calendar, Form form) {
         this.calendar = calendar;
@@ -29,12 +26,11 @@ final class CalendarPlot {
                 .mapToDouble(NightCalendar.Night::height)
                 .max()
                 .orElse(0);
-        this.full = Math.max(4, Math.ceil(longest));
-        this.height = new Scale(0, full, 0, row - 6);
+        this.marks = new NightMarks(Math.max(4, Math.ceil(longest)), row - 6, step * 0.72);
     }
 
     String draw(Alternative words) {
-        Key key = new Key(keyItems(), form);
+        Key key = new Key(marks.key(!calendar.fullMoons().isEmpty()), form);
         double bottom = TOP + 12 * row;
         Svg svg = Svg.linked(words, "calendar", form, bottom + 12 + key.height());
         svg.open("defs");
@@ -72,59 +68,12 @@ final class CalendarPlot {
         svg.openLink(night.href(), "point");
         svg.tip(words(night));
         svg.rect("touch", x - step / 2, base - row + 4, step, row - 2);
-        double top = base;
-        if (night.known()) {
-            top = used(svg, x, base, night.usedHours());
-        } else {
-            svg.circle("s1 hollow", x, base - 4, 3.4);
-            top = base - 9;
-        }
-        if (night.lostHours() > 0) {
-            lost(svg, x, top, night.lostHours());
-        }
+        marks.draw(svg, x, base, night);
         svg.close();
     }
 
-    private double used(Svg svg, double x, double base, double hours) {
-        double high = Math.max(height.at(hours), hours > 0 ? 1.5 : 0);
-        svg.rect("s1 bar full", x - step * 0.36, base - high, step * 0.72, high);
-        return base - high;
-    }
-
-    private void lost(Svg svg, double x, double base, double hours) {
-        double high = Math.max(height.at(hours), 1.5);
-        String fill = "url(#" + svg.idOf("lost") + ")";
-        svg.leaf(
-                "rect",
-                "class",
-                "lost bar",
-                "x",
-                x - step * 0.36,
-                "y",
-                base - high,
-                "width",
-                step * 0.72,
-                "height",
-                high,
-                "fill",
-                fill);
-    }
-
     private void moon(Svg svg, LocalDate date) {
-        svg.circle("moon", x(date.getDayOfMonth()), base(date.getMonthValue()) + 4.5, 2.6);
-    }
-
-    private List<Key.Item> keyItems() {
-        List<Key.Item> items = new ArrayList<>();
-        items.add(new Key.Item(
-                Digits.fixed(full, 0) + " h used", (svg, x, y) -> used(svg, x - 2, y + 6, full * 16 / (row - 6))));
-        items.add(new Key.Item("lost", (svg, x, y) -> lost(svg, x - 2, y + 6, full * 12 / (row - 6))));
-        items.add(new Key.Item("hours not known", (svg, x, y) -> svg.circle("s1 hollow", x - 2, y, 3.4)));
-        if (!calendar.fullMoons().isEmpty()) {
-            items.add(new Key.Item("full Moon", (svg, x, y) -> svg.circle("moon", x - 2, y, 2.6)));
-        }
-        items.add(new Key.Item("no mark: nothing recorded", (svg, x, y) -> svg.line("hair", x - 8, y, x + 4, y)));
-        return items;
+        NightMarks.moon(svg, x(date.getDayOfMonth()), base(date.getMonthValue()) + 4.5);
     }
 
     private String words(NightCalendar.Night night) {

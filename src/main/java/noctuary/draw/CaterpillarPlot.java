@@ -1,5 +1,6 @@
 package noctuary.draw;
 
+import java.util.Locale;
 import java.util.stream.DoubleStream;
 
 /** The drawing of an {@link IntervalPlot}. */
@@ -16,7 +17,7 @@ final class CaterpillarPlot {
     CaterpillarPlot(IntervalPlot plot, Form form) {
         this.plot = plot;
         this.form = form;
-        this.rowHeight = form.pick(30, 46);
+        this.rowHeight = form.pick(34, 62);
         double bottom = TOP + Math.max(1, plot.rows().size()) * rowHeight + 6;
         this.box = new Box(form.pick(190, 12), TOP, form.width() - form.pick(220, 12), bottom);
         double low = Math.min(0, values().min().orElse(-1));
@@ -39,7 +40,7 @@ final class CaterpillarPlot {
         }
         for (double tick : ticks.values()) {
             svg.line(tick == 0 ? "zero" : "hair", x.at(tick), box.top() - 4, x.at(tick), box.bottom());
-            svg.text("tick", Anchor.MIDDLE, x.at(tick), box.bottom() + 17, signed(tick));
+            Axes.under(svg, form, x.at(tick), box.bottom() + 17, signed(tick));
         }
         svg.text("note", Anchor.MIDDLE, (box.left() + box.right()) / 2, box.bottom() + 36, plot.scale());
         if (!plot.below().isEmpty() && x.at(0) - box.left() > 30) {
@@ -59,7 +60,7 @@ final class CaterpillarPlot {
     }
 
     private void row(Svg svg, IntervalPlot.Row row, double top) {
-        double y = top + form.pick(16, 32);
+        double y = top + form.pick(16, 48);
         String words = IntervalPlot.numbers(row);
         svg.open("g", "class", "point");
         svg.tip(row.label() + ": " + words + (words.isEmpty() ? "" : ", ") + row.note());
@@ -69,14 +70,15 @@ final class CaterpillarPlot {
             svg.text("note", Anchor.START, box.right() + 14, words.isEmpty() ? y + 5 : y + 13, row.note());
         } else {
             svg.text("label halo", Anchor.START, 4, top + 15, row.label());
-            svg.text("note halo", Anchor.END, form.width() - 4, top + 15, words.isEmpty() ? row.note() : words);
+            svg.text("value halo", Anchor.END, form.width() - 4, top + 15, words);
+            svg.text("note halo", Anchor.START, 4, top + 32, row.note());
         }
         interval(svg, row, y);
         svg.close();
     }
 
     private void interval(Svg svg, IntervalPlot.Row row, double y) {
-        String tone = row.tone().name().toLowerCase(java.util.Locale.ROOT);
+        String tone = row.tone().name().toLowerCase(Locale.ROOT);
         if (row.hasInterval()) {
             svg.line("interval " + tone, x.at(row.low()), y, x.at(row.high()), y);
             svg.line("interval " + tone, x.at(row.low()), y - 4, x.at(row.low()), y + 4);

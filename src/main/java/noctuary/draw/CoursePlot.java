@@ -1,12 +1,11 @@
 package noctuary.draw;
 
 import java.time.LocalDateTime;
-import java.util.Arrays;
 import java.util.List;
 
 /** The drawing of a {@link NightCourse}. */
 final class CoursePlot {
-    private static final double BETWEEN = 30;
+    private static final double BETWEEN = 38;
 
     private final NightCourse course;
     private final Form form;
@@ -14,6 +13,7 @@ final class CoursePlot {
     private final List<Gap> gaps;
     private final Scale x;
     private final Flags flags;
+    private final List<CoursePanel> panels;
     private final double left;
     private final double right;
     private final double top;
@@ -28,7 +28,10 @@ final class CoursePlot {
                 .sorted()
                 .toList();
         this.gaps = Gap.in(times.stream().mapToDouble(ClockTicks::seconds).toArray());
-        this.left = form.pick(52, 46);
+        this.panels = course.panels().stream().map(CoursePanel::new).toList();
+        this.left = panels.stream()
+                .mapToDouble(panel -> Axes.left(form, panel.ticks()))
+                .reduce(form.pick(52, 46), Math::max);
         this.right = form.width() - 12;
         LocalDateTime first = times.isEmpty() ? LocalDateTime.MIN : times.get(0);
         LocalDateTime last = times.isEmpty() ? LocalDateTime.MIN : times.get(times.size() - 1);
@@ -43,7 +46,7 @@ final class CoursePlot {
     }
 
     String draw(Alternative words) {
-        int count = Math.max(course.panels().size(), 1);
+        int count = Math.max(panels.size(), 1);
         double bottom = top + count * (panelHeight + BETWEEN) - BETWEEN;
         Svg svg = Svg.picture(words, "course", form, bottom + 58);
         svg.open("defs");
@@ -56,10 +59,10 @@ final class CoursePlot {
         gaps.forEach(gap -> gap(svg, gap, bottom));
         Box all = new Box(left, top, right, bottom);
         int most = (int) form.pick(10, 6);
-        Axes.times(svg, all, x, ClockTicks.between(times.get(0), times.get(times.size() - 1), most));
-        for (int i = 0; i < course.panels().size(); i++) {
+        Axes.times(svg, form, all, x, ClockTicks.between(times.get(0), times.get(times.size() - 1), most));
+        for (int i = 0; i < panels.size(); i++) {
             double from = top + i * (panelHeight + BETWEEN);
-            panel(svg, course.panels().get(i), new Box(left, from, right, from + panelHeight));
+            panels.get(i).draw(svg, new Box(left, from, right, from + panelHeight), x, gaps);
         }
         flags.draw(svg, 0, bottom);
         svg.text("note", Anchor.END, right, bottom + 52, course.clock());
@@ -72,47 +75,13 @@ final class CoursePlot {
         if (width < 2) {
             return;
         }
-        String words = Digits.hours((gap.to() - gap.from()) / 3600) + " without a frame";
-        svg.open("g", "class", "gap");
-        svg.tip(words);
-        String fill = "url(#" + svg.idOf("gap") + ")";
-        svg.leaf("rect", "x", from, "y", top, "width", width, "height", bottom - top, "fill", fill);
-        svg.close();
-    }
-
-    private void panel(Svg svg, NightCourse.Panel panel, Box box) {
-        double[] values =
-                panel.samples().stream().mapToDouble(NightCourse.Sample::value).toArray();
-        double low = Arrays.stream(values).min().orElseThrow();
-        double high = Arrays.stream(values).max().orElseThrow();
-        Ticks ticks = Ticks.around(low, high, 4);
-        Scale y = new Scale(ticks.low(), ticks.high(), box.bottom(), box.top());
-        Axes.name(svg, 4, box.top() - 10, panel.name(), panel.unit());
-        Axes.levels(svg, box, y, ticks);
-        Trace trace = new Trace();
-        double before = Double.NaN;
-        for (NightCourse.Sample sample : panel.samples()) {
-            double at = ClockTicks.seconds(sample.time());
-            if (joined(before, at)) {
-                trace.line(x.at(at), y.at(sample.value()));
-            } else {
-                trace.move(x.at(at), y.at(sample.value()));
-            }
-            before = at;
-        }
-        svg.path("s1 course", trace);
-        panel.samples().forEach(sample -> dot(svg, panel, sample, y));
-    }
-
-    private boolean joined(double before, double at) {
-        return !Double.isNaN(before) && gaps.stream().noneMatch(gap -> gap.parts(before, at));
-    }
-
-    private void dot(Svg svg, NightCourse.Panel panel, NightCourse.Sample sample, Scale y) {
+        String words = Digits.hours((gap.to() - gap.from()) / 3600) + " gap";
         svg.open("g", "class", "point");
-        svg.tip(ClockTicks.clock(sample.time()) + ", " + panel.name() + " " + Digits.significant(sample.value(), 3)
-                + (panel.unit().isEmpty() ? "" : " " + panel.unit()));
-        svg.circle("s1 solid", x.at(ClockTicks.seconds(sample.time())), y.at(sample.value()), 2.6);
+        svg.tip(words);
+        svg.patterned("gap", "gap", from, top, width, bottom - top);
+        if (width > Words.width(words, form.fontSize())) {
+            svg.text("note", Anchor.MIDDLE, from + width / 2, top - 6, words);
+        }
         svg.close();
     }
 }

@@ -11,6 +11,11 @@ final class Digits {
 
     private Digits() {}
 
+    /** Whether a quantity is there to be drawn: above zero and finite. */
+    static boolean isPositive(double value) {
+        return value > 0 && value < Double.POSITIVE_INFINITY;
+    }
+
     /** A coordinate: at most two decimals, no trailing zeros, no negative zero. */
     static String coordinate(double value) {
         if (!Double.isFinite(value)) {

@@ -17,7 +17,7 @@ public record ExposureGrowth(String title, double goalHours, List<String> series
     public ExposureGrowth {
         series = List.copyOf(series);
         attempts = attempts.stream()
-                .filter(a -> a.hours() > 0)
+                .filter(a -> Digits.isPositive(a.hours()))
                 .sorted(Comparator.comparing(Attempt::date).thenComparing(Attempt::label))
                 .toList();
     }
@@ -26,7 +26,7 @@ public record ExposureGrowth(String title, double goalHours, List<String> series
     public record Attempt(LocalDate date, double hours, String series, String label, String href) {}
 
     boolean hasGoal() {
-        return goalHours > 0 && goalHours < Double.POSITIVE_INFINITY;
+        return Digits.isPositive(goalHours);
     }
 
     double total() {

@@ -15,7 +15,7 @@ public record FilterShare(String title, List<String> order, List<Share> shares) 
     public FilterShare {
         order = List.copyOf(order);
         shares = shares.stream()
-                .filter(s -> s.seconds() > 0)
+                .filter(s -> Digits.isPositive(s.seconds()))
                 .sorted(Comparator.comparingDouble(Share::seconds).reversed())
                 .toList();
     }

@@ -19,7 +19,7 @@ public record Framing(
     public Framing {
         series = List.copyOf(series);
         fields = fields.stream()
-                .filter(f -> f.widthArcmin() > 0 && f.heightArcmin() > 0)
+                .filter(f -> Digits.isPositive(f.widthArcmin()) && Digits.isPositive(f.heightArcmin()))
                 .toList();
     }
 
@@ -36,8 +36,8 @@ public record Framing(
 
     @Override
     public String svg(String id, Form form) {
-        double major = majorArcmin > 0 ? majorArcmin : 0;
-        double minor = minorArcmin > 0 ? minorArcmin : major;
+        double major = Digits.isPositive(majorArcmin) ? majorArcmin : 0;
+        double minor = Digits.isPositive(minorArcmin) ? minorArcmin : major;
         double wide = fields.stream().mapToDouble(Field::widthArcmin).reduce(Math.max(major, 1), Math::max);
         double high = fields.stream().mapToDouble(Field::heightArcmin).reduce(Math.max(minor, 1), Math::max);
         double scale = Math.min((FORM.width() - 12) / wide, 280 / high);

@@ -4,11 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The drawing of an {@link ExposureGrowth}. */
 final class GrowthPlot {
-    private static final double LINE = 16;
-
     private final ExposureGrowth growth;
     private final Map<String, Look> looks;
     private final Form form;
@@ -19,7 +18,7 @@ final class GrowthPlot {
     private final Scale x;
     private final Ticks ticks;
     private final Scale y;
-    private final List<double[]> written = new ArrayList<>();
+    private final GrowthLabels labels;
 
     GrowthPlot(ExposureGrowth growth, Map<String, Look> looks, Form form) {
         this.growth = growth;
@@ -34,12 +33,13 @@ final class GrowthPlot {
         this.from = first.minusDays(margin);
         this.to = last.plusDays(margin);
         this.key = new Key(looks.size() > 1 ? keyItems(looks) : List.of(), form);
-        double top = 34 + key.height();
-        this.box = new Box(form.pick(44, 38), top, form.width() - 10, top + form.pick(230, 200));
-        this.x = new Scale(from.toEpochDay(), to.toEpochDay(), box.left(), box.right());
         double goal = growth.hasGoal() ? growth.goalHours() : 0;
-        this.ticks = Ticks.fromZero(Math.max(goal, growth.total()) * 1.04, 6);
+        this.ticks = Ticks.fromZero(Math.max(goal, growth.total()), 6);
+        double top = 34 + key.height();
+        this.box = new Box(Axes.left(form, ticks), top, form.width() - 10, top + form.pick(230, 200));
+        this.x = new Scale(from.toEpochDay(), to.toEpochDay(), box.left(), box.right());
         this.y = new Scale(0, ticks.high(), box.bottom(), box.top());
+        this.labels = new GrowthLabels(form, box, x, y);
     }
 
     private static List<Key.Item> keyItems(Map<String, Look> looks) {
@@ -53,12 +53,13 @@ final class GrowthPlot {
         key.draw(svg, 4, 0);
         Axes.name(svg, 4, box.top() - 18, "Total exposure", "hours");
         Axes.levels(svg, box, y, ticks);
+        svg.text("label strong", Anchor.END, box.right(), box.top() - 18, growth.reached());
         goal(svg);
         if (growth.attempts().isEmpty()) {
             Axes.nothing(svg, form, box.top() + box.height() / 2, "no exposure yet");
             return svg.end();
         }
-        Axes.times(svg, box, x, DateTicks.between(from, to, (int) form.pick(13, 7)));
+        Axes.times(svg, form, box, x, DateTicks.between(from, to, (int) form.pick(13, 7)));
         svg.path("steps", steps());
         attempts(svg);
         return svg.end();
@@ -69,11 +70,7 @@ final class GrowthPlot {
             double at = y.at(growth.goalHours());
             svg.line("goal", box.left(), at, box.right(), at);
             boolean above = at - box.top() > 16;
-            String text = "goal " + Digits.hours(growth.goalHours());
-            svg.text("label halo", Anchor.START, box.left() + 6, at + (above ? -5 : 15), text);
-            double width = Words.width(text, form.fontSize());
-            written.add(
-                    new double[] {box.left(), at + (above ? -18 : 2), box.left() + 6 + width, at + (above ? 0 : 18)});
+            labels.goal(svg, "goal " + Digits.hours(growth.goalHours()), at + (above ? -5 : 15));
         }
     }
 
@@ -90,39 +87,26 @@ final class GrowthPlot {
     }
 
     private void attempts(Svg svg) {
+        List<Optional<GrowthLabels.Label>> words = labels.place(growth.attempts());
         double sum = 0;
-        for (ExposureGrowth.Attempt attempt : growth.attempts()) {
+        for (int i = 0; i < words.size(); i++) {
+            ExposureGrowth.Attempt attempt = growth.attempts().get(i);
             sum += attempt.hours();
             double atX = x.at(attempt.date().toEpochDay());
             double atY = y.at(sum);
             svg.openLink(attempt.href(), "point");
             svg.tip(attempt.label() + ", " + DateTicks.day(attempt.date()) + ", " + attempt.series() + ": "
                     + Digits.hours(attempt.hours()) + ", " + Digits.hours(sum) + " in all");
+            words.get(i).ifPresent(label -> label(svg, label, atX, atY));
             looks.get(attempt.series()).point(svg, atX, atY, 4.6);
-            label(svg, attempt, atX, atY);
             svg.close();
         }
     }
 
-    /** Left of and above the steps where there is room, else right of and below them, else only in the tip. */
-    private void label(Svg svg, ExposureGrowth.Attempt attempt, double atX, double atY) {
-        String text = Words.within(attempt.label(), box.width() * 0.5, form.fontSize()) + " +"
-                + Digits.hours(attempt.hours());
-        double width = Words.width(text, form.fontSize());
-        double[] before = {atX - 10 - width, atY - LINE + 4, atX - 10, atY + 4};
-        double[] after = {atX + 10, atY + 4, atX + 10 + width, atY + LINE + 4};
-        if (before[0] > box.left() && free(before)) {
-            svg.text("label halo", Anchor.END, atX - 10, atY, text);
-            written.add(before);
-        } else if (after[2] < form.width() && free(after)) {
-            svg.text("label halo", Anchor.START, atX + 10, atY + LINE, text);
-            written.add(after);
+    private static void label(Svg svg, GrowthLabels.Label label, double atX, double atY) {
+        if (label.leader()) {
+            svg.line("leader", atX, atY - 6, atX, label.baseline() + 4);
         }
-    }
-
-    private boolean free(double[] area) {
-        return written.stream()
-                .noneMatch(
-                        other -> area[0] < other[2] && area[2] > other[0] && area[1] < other[3] && area[3] > other[1]);
+        svg.text("label halo", label.anchor(), label.x(), label.baseline(), label.text());
     }
 }

@@ -56,7 +56,7 @@ public record IntervalPlot(String title, String scale, String below, String abov
 
     /** As many decimals as leave two figures of the interval's half width. */
     private static int decimals(Row row) {
-        double half = row.hasInterval() ? (row.high() - row.low()) / 2 : Math.abs(row.shift()) / 10;
+        double half = row.hasInterval() ? (row.high() - row.low()) / 2 : Math.abs(row.shift());
         return half > 0 ? Math.max(0, Math.min(6, 1 - (int) Math.floor(Math.log10(half)))) : 1;
     }
 

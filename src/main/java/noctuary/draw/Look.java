@@ -39,10 +39,11 @@ record Look(int index) {
 
     /** A rectangle filled with the texture of this series, outlined in its colour. */
     void bar(Svg svg, double x, double y, double width, double height) {
-        boolean plain = index % COLOURS == 0;
-        String fill = plain ? null : "url(#" + svg.idOf(textureName()) + ")";
-        String classes = colour() + (plain ? " bar full" : " bar");
-        svg.leaf("rect", "class", classes, "x", x, "y", y, "width", width, "height", height, "fill", fill);
+        if (index % COLOURS == 0) {
+            svg.rect(colour() + " bar full", x, y, width, height);
+        } else {
+            svg.patterned(colour() + " bar", textureName(), x, y, width, height);
+        }
     }
 
     /** The pattern that {@link #bar} refers to, to be written once inside {@code defs}. */

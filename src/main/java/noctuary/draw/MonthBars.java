@@ -14,7 +14,7 @@ import java.util.Map;
 public record MonthBars(String title, String name, List<String> series, List<Hours> hours) implements Chart {
     public MonthBars {
         series = List.copyOf(series);
-        hours = hours.stream().filter(h -> h.hours() > 0).toList();
+        hours = hours.stream().filter(h -> Digits.isPositive(h.hours())).toList();
     }
 
     /** Hours that one series adds to one month; several for the same month and series are added up. */
@@ -27,7 +27,8 @@ public record MonthBars(String title, String name, List<String> series, List<Hou
         MonthSums sums = new MonthSums(hours, List.copyOf(looks.keySet()));
         Key key = new Key(looks.size() > 1 ? keyItems(looks, sums) : List.of(), form);
         double top = 36 + key.height();
-        Box box = new Box(form.pick(44, 36), top, form.width() - 8, top + form.pick(190, 150));
+        Ticks ticks = Ticks.fromZero(sums.highest(), 5);
+        Box box = new Box(Axes.left(form, ticks), top, form.width() - 8, top + form.pick(190, 150));
         Svg svg = Svg.picture(new Alternative(id, title, description(sums)), "months", form, box.bottom() + 40);
         svg.open("defs");
         looks.values().forEach(look -> look.texture(svg));
@@ -37,7 +38,7 @@ public record MonthBars(String title, String name, List<String> series, List<Hou
         if (hours.isEmpty()) {
             Axes.nothing(svg, form, box.top() + box.height() / 2, "no hours yet");
         } else {
-            new MonthPlot(svg, form, box, sums, looks).draw();
+            new MonthPlot(svg, form, box, ticks, sums, looks).draw();
         }
         return svg.end();
     }

@@ -16,14 +16,14 @@ final class MonthPlot {
     private final Scale y;
     private final double step;
 
-    MonthPlot(Svg svg, Form form, Box box, MonthSums sums, Map<String, Look> looks) {
+    MonthPlot(Svg svg, Form form, Box box, Ticks ticks, MonthSums sums, Map<String, Look> looks) {
         this.svg = svg;
         this.form = form;
         this.box = box;
         this.sums = sums;
         this.looks = looks;
         this.months = sums.months();
-        this.ticks = Ticks.fromZero(sums.highest(), 5);
+        this.ticks = ticks;
         this.y = new Scale(0, ticks.high(), box.bottom(), box.top());
         this.step = box.width() / months.size();
     }

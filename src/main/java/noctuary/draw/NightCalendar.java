@@ -28,8 +28,12 @@ public record NightCalendar(String title, int year, List<Night> nights, List<Loc
      * @param href where the mark leads, relative; null for nowhere
      */
     public record Night(LocalDate date, double usedHours, double lostHours, String label, String href) {
+        public Night {
+            lostHours = Digits.isPositive(lostHours) ? lostHours : 0;
+        }
+
         boolean known() {
-            return Double.isFinite(usedHours);
+            return Double.isFinite(usedHours) && usedHours >= 0;
         }
 
         double height() {

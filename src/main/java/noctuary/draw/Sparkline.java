@@ -11,8 +11,9 @@ import noctuary.stats.Robust;
  * @param values in order; NaN where one is missing, which leaves a gap
  */
 public record Sparkline(String title, String unit, List<Double> values) implements Chart {
-    private static final double HEIGHT = 36;
-    private static final Form FORM = Form.NARROW;
+    private static final double WIDTH = 160;
+    private static final double HEIGHT = 30;
+    private static final double MARGIN = 6;
 
     public Sparkline {
         values = List.copyOf(values);
@@ -20,28 +21,28 @@ public record Sparkline(String title, String unit, List<Double> values) implemen
 
     @Override
     public String both(String id) {
-        return svg(id, FORM);
+        return svg(id, Form.NARROW);
     }
 
     @Override
     public String svg(String id, Form form) {
         double[] known =
                 values.stream().mapToDouble(v -> v).filter(Double::isFinite).toArray();
-        Svg svg = Svg.picture(new Alternative(id, title, description(known)), "spark", FORM, HEIGHT);
+        Svg svg = Svg.sheet(new Alternative(id, title, description(known)), "chart spark", WIDTH, HEIGHT, 13);
         if (known.length == 0) {
-            svg.line("hair", 8, HEIGHT / 2, FORM.width() - 8, HEIGHT / 2);
+            svg.line("hair", MARGIN, HEIGHT / 2, WIDTH - MARGIN, HEIGHT / 2);
             return svg.end();
         }
         double low = Arrays.stream(known).min().orElseThrow();
         double high = Arrays.stream(known).max().orElseThrow();
-        Scale x = new Scale(0, Math.max(values.size() - 1, 1), 8, FORM.width() - 8);
-        Scale y = new Scale(low, high, HEIGHT - 6, 6);
+        Scale x = new Scale(0, Math.max(values.size() - 1, 1), MARGIN, WIDTH - MARGIN);
+        Scale y = new Scale(low, high, HEIGHT - MARGIN, MARGIN);
         double upper = y.at(Robust.quantile(known, 0.75));
         double lower = y.at(Robust.quantile(known, 0.25));
-        svg.rect("band", 8, upper, FORM.width() - 16, lower - upper);
+        svg.rect("band", MARGIN, upper, WIDTH - 2 * MARGIN, lower - upper);
         svg.path("s1 course", course(x, y));
         int last = lastKnown();
-        svg.circle("s1 solid", x.at(last), y.at(values.get(last)), 5);
+        svg.circle("s1 solid", x.at(last), y.at(values.get(last)), 3);
         return svg.end();
     }
 

@@ -21,8 +21,8 @@ public record StarWhiskers(String title, int widthPx, int heightPx, List<StarSha
 
     @Override
     public String svg(String id, Form form) {
-        double side = form.pick(40, 4);
-        Box room = new Box(side, 4, form.width() - side, 4 + form.pick(460, 340));
+        double side = form.pick(40, 14);
+        Box room = new Box(side, 14, form.width() - side, 14 + form.pick(460, 340));
         FieldView view = FieldView.within(widthPx, heightPx, room, true);
         int shown = (int) Math.min(stars.size(), form.pick(300, 130));
         Svg svg = Svg.picture(

@@ -9,8 +9,13 @@ final class Svg {
     private final Deque<String> open = new ArrayDeque<>();
     private final String id;
 
-    private Svg(String id) {
+    private final double width;
+    private final double fontSize;
+
+    private Svg(String id, double width, double fontSize) {
         this.id = id;
+        this.width = width;
+        this.fontSize = fontSize;
     }
 
     /** A picture that assistive technology reads as its title and description. */
@@ -35,7 +40,7 @@ final class Svg {
 
     private static Svg start(
             Alternative words, String role, String classes, double width, double height, double fontSize) {
-        Svg svg = new Svg(Markup.id(words.id()));
+        Svg svg = new Svg(Markup.id(words.id()), width, fontSize);
         String box = "0 0 " + Digits.coordinate(width) + " " + Digits.coordinate(height);
         String labels = svg.id + "-t " + svg.id + "-d";
         svg.open(
@@ -88,9 +93,18 @@ final class Svg {
         return close();
     }
 
+    /** One line of text, shortened where it would leave the drawing. */
     Svg text(String classes, Anchor anchor, double x, double y, String words) {
         Object side = anchor == Anchor.START ? null : anchor.attribute();
-        return words("text", words, "class", classes, "x", x, "y", y, "text-anchor", side);
+        String fitting = Words.within(words, anchor.room(x, width), fontSize);
+        return words("text", fitting, "class", classes, "x", x, "y", y, "text-anchor", side);
+    }
+
+    /** Text on a plate of the ground's colour, for where a line would run through it. */
+    Svg plated(String classes, Anchor anchor, double x, double y, String words) {
+        double length = Words.width(words, fontSize);
+        rect("plate", anchor.from(x, length) - 4, y - fontSize, length + 8, fontSize * 1.3);
+        return text(classes, anchor, x, y, words);
     }
 
     Svg line(String classes, double x1, double y1, double x2, double y2) {
@@ -99,6 +113,12 @@ final class Svg {
 
     Svg rect(String classes, double x, double y, double width, double height) {
         return leaf("rect", "class", classes, "x", x, "y", y, "width", width, "height", height);
+    }
+
+    /** A rectangle filled with a pattern of this drawing. */
+    Svg patterned(String classes, String pattern, double x, double y, double width, double height) {
+        String fill = "url(#" + idOf(pattern) + ")";
+        return leaf("rect", "class", classes, "x", x, "y", y, "width", width, "height", height, "fill", fill);
     }
 
     Svg circle(String classes, double x, double y, double radius) {

@@ -17,7 +17,7 @@ record Ticks(List<Double> values, int decimals) {
 
     /** Ticks whose first and last enclose the range, at most {@code most} (2 or more) of them, as close as that allows. */
     static Ticks around(double low, double high, int most) {
-        double margin = low == high ? Math.max(Math.abs(low) * 0.1, 1e-9) : 0;
+        double margin = low == high ? low == 0 ? 1 : Math.abs(low) * 0.1 : 0;
         double from = low - margin;
         double to = high + margin;
         for (int power = powerBelow((to - from) / most); ; power++) {
@@ -61,6 +61,14 @@ record Ticks(List<Double> values, int decimals) {
 
     double high() {
         return values.get(values.size() - 1);
+    }
+
+    /** Room for the widest label. */
+    double width(double fontSize) {
+        return values.stream()
+                .mapToDouble(value -> Words.width(label(value), fontSize))
+                .max()
+                .orElseThrow();
     }
 
     String label(double value) {

@@ -12,13 +12,25 @@ import java.util.List;
  * @param requiredMm wanted from the corrector to the sensor; NaN when not known
  * @param actualMm the sum of the lengths; NaN when one is not known
  * @param toleranceMm how far off is still good; NaN when not known
+ * @param sensorDiagonalMm NaN when not known
  */
 public record TrainDrawing(
-        String title, List<Part> parts, List<Joint> joints, double requiredMm, double actualMm, double toleranceMm)
+        String title,
+        List<Part> parts,
+        List<Joint> joints,
+        double requiredMm,
+        double actualMm,
+        double toleranceMm,
+        double sensorDiagonalMm)
         implements Chart {
     public TrainDrawing {
         parts = List.copyOf(parts);
         joints = List.copyOf(joints);
+        for (Joint joint : joints) {
+            if (joint.after() < 0 || joint.after() >= parts.size() - 1) {
+                throw new IllegalArgumentException("no joint after part " + joint.after() + " of " + parts.size());
+            }
+        }
     }
 
     /**
@@ -28,15 +40,15 @@ public record TrainDrawing(
      */
     public record Part(String name, double lengthMm, double glassMm, double diameterMm) {
         boolean hasLength() {
-            return lengthMm > 0 && lengthMm < Double.POSITIVE_INFINITY;
+            return Digits.isPositive(lengthMm);
         }
 
         boolean hasGlass() {
-            return glassMm > 0 && glassMm < Double.POSITIVE_INFINITY;
+            return Digits.isPositive(glassMm);
         }
 
         boolean hasDiameter() {
-            return diameterMm > 0 && diameterMm < Double.POSITIVE_INFINITY;
+            return Digits.isPositive(diameterMm);
         }
     }
 
@@ -53,11 +65,11 @@ public record TrainDrawing(
     public record Joint(int after, String text, Mate mate) {}
 
     boolean hasRequired() {
-        return requiredMm > 0 && requiredMm < Double.POSITIVE_INFINITY;
+        return Digits.isPositive(requiredMm);
     }
 
     boolean hasActual() {
-        return actualMm > 0 && actualMm < Double.POSITIVE_INFINITY;
+        return Digits.isPositive(actualMm);
     }
 
     /** Whether the difference lies within the tolerance; nothing is claimed without one. */

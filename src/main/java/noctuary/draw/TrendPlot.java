@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 
 /** The drawing of a {@link Trend}. */
 final class TrendPlot {
-    private static final double RIBBON = 20;
+    private static final double RIBBON = 34;
     private static final double HEADING = 26;
 
     private final Trend trend;
@@ -35,14 +35,14 @@ final class TrendPlot {
         long margin = Math.max(4, (last.toEpochDay() - first.toEpochDay()) / 40);
         this.from = first.minusDays(margin);
         this.to = last.plusDays(margin);
-        double left = form.pick(44, 38);
+        this.ticks = ticks();
+        double left = Axes.left(form, ticks);
         double right = form.width() - 10;
         this.x = new Scale(from.toEpochDay(), to.toEpochDay(), left, right);
         this.flags = new Flags(form, left, right);
         trend.changes().forEach(c -> flags.add(x.at(c.date().toEpochDay()), c.label(), DateTicks.day(c.date())));
         double top = HEADING + flags.height();
         this.box = new Box(left, top, right, top + form.pick(210, 180));
-        this.ticks = ticks();
         this.y = new Scale(ticks.low(), ticks.high(), box.bottom(), box.top());
     }
 
@@ -60,7 +60,7 @@ final class TrendPlot {
     }
 
     String draw(Alternative words) {
-        double height = box.bottom() + 42 + RIBBON * uses.size();
+        double height = box.bottom() + 46 + RIBBON * uses.size();
         Svg svg = Svg.linked(words, "trend", form, height);
         Axes.name(svg, 4, 14, trend.measure(), trend.unit());
         if (trend.points().isEmpty()) {
@@ -71,12 +71,12 @@ final class TrendPlot {
         if (ticks.low() > 0) {
             Axes.broken(svg, box, ticks.label(ticks.low()));
         }
-        Axes.times(svg, box, x, DateTicks.between(from, to, (int) form.pick(13, 7)));
+        Axes.times(svg, form, box, x, DateTicks.between(from, to, (int) form.pick(13, 7)));
         flags.draw(svg, HEADING, box.bottom());
         uses.forEach(use -> median(svg, use));
         trend.points().forEach(point -> point(svg, point));
         for (int i = 0; i < uses.size(); i++) {
-            ribbon(svg, uses.get(i), box.bottom() + 50 + RIBBON * i);
+            ribbon(svg, uses.get(i), box.bottom() + 68 + RIBBON * i);
         }
         return svg.end();
     }
@@ -108,22 +108,17 @@ final class TrendPlot {
         svg.close();
     }
 
-    /** The span of use as a line, the name and median beside it. */
+    /** The span of use as a line, the name and median above it. */
     private void ribbon(Svg svg, SeriesUse use, double at) {
         double start = x.at(use.first().toEpochDay());
-        double end = Math.max(x.at(use.last().toEpochDay()), start);
+        double end = x.at(use.last().toEpochDay());
         String text = use.name() + ", median " + Digits.significant(use.median(), 3) + " of " + use.count();
+        text = Words.within(text, form.width() - 30, form.fontSize());
         double width = Words.width(text, form.fontSize());
-        String classes = use.look().colour() + " " + use.look().dash();
-        svg.line("ribbon " + classes, start, at, end, at);
+        svg.line("ribbon " + use.look().colour() + " " + use.look().dash(), start, at, end, at);
+        svg.line("ribbon " + use.look().colour(), end, at - 4, end, at + 4);
         use.look().point(svg, start, at, 4.6);
-        if (end + 10 + width < form.width()) {
-            svg.text("label", Anchor.START, end + 10, at + 5, text);
-        } else if (start - 10 - width > 0) {
-            svg.text("label", Anchor.END, start - 10, at + 5, text);
-        } else {
-            String shorter = Words.within(text, end - start - 24, form.fontSize());
-            svg.text("label halo", Anchor.START, start + 14, at + 5, shorter);
-        }
+        double left = Math.max(4, Math.min(start - 4, form.width() - width - 6));
+        svg.text("label", Anchor.START, left, at - 9, text);
     }
 }

@@ -1,6 +1,6 @@
 package noctuary.draw;
 
-/** How much room text takes, estimated without the font: good to about a tenth for a plain sans serif. */
+/** How much room text takes, estimated without the font: on the safe side for a wide sans serif. */
 final class Words {
     private static final String SLIM = "ijlt.,:;'|!()[] f·′″/";
     private static final String BROAD = "mwMWÆŒ%@—";
@@ -25,11 +25,14 @@ final class Words {
 
     private static double share(int c) {
         if (SLIM.indexOf(c) >= 0) {
-            return 0.32;
+            return 0.36;
         }
         if (BROAD.indexOf(c) >= 0) {
-            return 0.88;
+            return 0.95;
         }
-        return Character.isUpperCase(c) ? 0.66 : c >= 0x2E80 ? 1.0 : 0.56;
+        if (Character.isUpperCase(c) || Character.isDigit(c)) {
+            return 0.66;
+        }
+        return c >= 0x2E80 ? 1.0 : 0.61;
     }
 }

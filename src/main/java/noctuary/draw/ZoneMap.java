@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public record ZoneMap(String title, int widthPx, int heightPx, String unit, List<Zone> zones) implements Chart {
     private static final Form FORM = Form.NARROW;
-    private static final double WHISKER_PER_ELLIPTICITY = 110;
+    private static final double WHISKER_PER_ELLIPTICITY = 160;
 
     public ZoneMap {
         zones = zones.stream()
@@ -63,11 +63,11 @@ public record ZoneMap(String title, int widthPx, int heightPx, String unit, List
             svg.text("big", Anchor.MIDDLE, x, y - 14, Digits.fixed(zone.fwhm(), 2));
             svg.text("note", Anchor.MIDDLE, x, y + 3, against(zone));
             double length = Math.min(zone.ellipticity(), 0.6) * WHISKER_PER_ELLIPTICITY;
-            svg.circle("size", x - 24, y + 19, 3);
-            view.whisker(svg, "long s1", x - 24, y + 19, length, zone.angleDeg());
-            svg.text("note", Anchor.START, x + 2, y + 24, Digits.fixed(zone.ellipticity(), 2));
+            svg.circle("size", x - 22, y + 19, 3);
+            view.whisker(svg, "long s1", x - 22, y + 19, length, zone.angleDeg());
+            svg.text("note", Anchor.START, x + 6, y + 24, Digits.fixed(zone.ellipticity(), 2));
         } else {
-            svg.text("note", Anchor.MIDDLE, x, y + 5, zone.stars() + " stars");
+            svg.text("note", Anchor.MIDDLE, x, y + 5, "too few: " + zone.stars());
         }
         svg.close();
     }
