@@ -1,14 +1,12 @@
 package noctuary.site;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import noctuary.entry.Entry;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
 import noctuary.site.page.EntryPage;
-import noctuary.site.page.FactRow;
 import noctuary.site.page.Labelled;
 
 /** One page an entry. */
@@ -44,7 +42,7 @@ final class EntryPages {
                 pictures.heroCaption(),
                 NoteBody.under(2, sheet.entry().html()),
                 glance(sheet),
-                facts(facts, sheet),
+                new FactGroups(facts, sheet).all(),
                 filters(facts, sheet),
                 pictures.stars(),
                 sheet.frames().size() > 1 ? charts.course(sheet) : null,
@@ -93,15 +91,6 @@ final class EntryPages {
                 .flatMap(figure -> sheet.figure(figure).map(Numerals::of).stream()
                         .map(value -> new Labelled(figure.label(), value)))
                 .toList();
-    }
-
-    private static List<FactRow> facts(Facts facts, EntrySheet sheet) {
-        Stream<FactRow> head = Stream.of(
-                facts.row("target", "Target", sheet.target(), name -> name),
-                facts.row("night", "Night", sheet.night(), Dates::reading));
-        Stream<FactRow> rest =
-                Arrays.stream(Figure.values()).map(f -> facts.quantity(f.id(), f.label(), sheet.figure(f)));
-        return Stream.concat(head, rest).toList();
     }
 
     private static List<EntryPage.FilterRow> filters(Facts facts, EntrySheet sheet) {

@@ -59,8 +59,8 @@ final class EntryPictures {
     }
 
     private EntryPage.VersionPart version(Entry.Version version) {
-        List<String> steps = version.steps().stream()
-                .map(step -> step.setting().isEmpty() ? step.choice() : step.choice() + " " + step.setting())
+        List<EntryPage.Step> steps = version.steps().stream()
+                .map(step -> new EntryPage.Step(step.choice(), step.setting()))
                 .toList();
         boolean isHero = face.filter(version.name()::equals).isPresent();
         Plate plate = isHero ? null : plates.plate(sheet, version.name(), Markup.NONE);

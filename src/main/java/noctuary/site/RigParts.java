@@ -64,7 +64,8 @@ final class RigParts {
         String name = rig.note().mountName().orElse("");
         String rated = rig.note()
                 .mountCapacity()
-                .map(capacity -> "rated for " + Numerals.of(capacity.value()))
+                .map(capacity ->
+                        "rated for " + Numerals.trimmed(capacity.value().value(), 2) + "\u00a0kg")
                 .orElse("");
         return name.isEmpty() || rated.isEmpty() ? name + rated : name + ", " + rated;
     }

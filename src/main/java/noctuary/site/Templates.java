@@ -80,6 +80,7 @@ final class Templates {
     private static final class PageWrapper extends DefaultObjectWrapper {
         PageWrapper() {
             super(VERSION);
+            setMemberAccessPolicy(new RecordsOnly());
         }
 
         @Override

@@ -40,7 +40,9 @@ public final class HtmlValidity {
 
     static List<Path> pages(Path site) throws IOException {
         try (Stream<Path> files = Files.walk(site)) {
-            return files.filter(file -> file.toString().endsWith(".html")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".html"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -55,8 +57,7 @@ public final class HtmlValidity {
         }
     }
 
-    private static void check(SimpleDocumentValidator validator, Path page, Complaints complaints)
-            throws IOException {
+    private static void check(SimpleDocumentValidator validator, Path page, Complaints complaints) throws IOException {
         try (InputStream in = Files.newInputStream(page)) {
             validator.setUpValidatorAndParsers(complaints, true, false);
             InputSource source = new InputSource(in);

@@ -34,13 +34,15 @@ public final class SiteHarm {
     }
 
     private static boolean ours(Element script) {
-        return script.attr("src").matches("(\\.\\./)*assets/site\\.js") && script.data().isEmpty();
+        return script.attr("src").matches("(\\.\\./)*assets/site\\.js")
+                && script.data().isEmpty();
     }
 
     private static void attributes(String page, Element element, List<String> found) {
         for (Attribute attribute : element.attributes()) {
             String key = attribute.getKey().toLowerCase(java.util.Locale.ROOT);
-            String value = attribute.getValue().replaceAll("[\\s\\p{Cntrl}]", "").toLowerCase(java.util.Locale.ROOT);
+            String value =
+                    attribute.getValue().replaceAll("[\\s\\p{Cntrl}]", "").toLowerCase(java.util.Locale.ROOT);
             boolean runs = key.startsWith("on") || key.equals("style") || key.equals("srcdoc");
             boolean leads = (key.equals("href") || key.equals("src") || key.equals("action"))
                     && value.matches("(javascript|vbscript|data|file):.*")

@@ -70,7 +70,8 @@ public final class SiteLinks {
         }
         int hash = reference.indexOf('#');
         String path = hash < 0 ? reference : reference.substring(0, hash);
-        Path file = path.isEmpty() ? page : page.getParent().resolve(decoded(path)).normalize();
+        Path file =
+                path.isEmpty() ? page : page.getParent().resolve(decoded(path)).normalize();
         if (!file.startsWith(site) || !Files.isRegularFile(file)) {
             return false;
         }

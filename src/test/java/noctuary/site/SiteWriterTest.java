@@ -62,7 +62,8 @@ class SiteWriterTest {
         for (Path file : HtmlValidity.pages(site)) {
             Document document = Jsoup.parse(Files.readString(file));
             assertThat(document.title()).as(file.toString()).isNotBlank();
-            assertThat(document.select("meta[name=description]").attr("content")).isNotBlank();
+            assertThat(document.select("meta[name=description]").attr("content"))
+                    .isNotBlank();
             assertThat(document.select("html[lang=en], main#main, header nav, footer, a.skip[href=#main]"))
                     .hasSize(5);
         }
@@ -77,16 +78,18 @@ class SiteWriterTest {
     @Test
     void nothingPrivateLeavesUnlessPublished(@TempDir Path secret) throws IOException {
         FixtureSite.write(secret, false, false);
-        texts(secret).forEach((name, text) -> assertThat(text)
-                .as(name)
-                .doesNotContain(Fixture.PLANTED)
-                .doesNotContain("l_001.fits", "long-tube.fits"));
+        texts(secret)
+                .forEach((name, text) -> assertThat(text)
+                        .as(name)
+                        .doesNotContain(Fixture.PLANTED)
+                        .doesNotContain("l_001.fits", "long-tube.fits"));
     }
 
     @Test
     void pathsNeverLeaveEvenWhenFileNamesDo() throws IOException {
-        texts(site).forEach((name, text) ->
-                assertThat(text).as(name).doesNotContain("planteduser").doesNotContain("/home/"));
+        texts(site)
+                .forEach((name, text) ->
+                        assertThat(text).as(name).doesNotContain("planteduser").doesNotContain("/home/"));
         assertThat(page("entries/long-tube/index.html").text()).contains("lights/l_007.fits");
         texts(site).forEach((name, text) -> {
             if (!name.equals("data/journal.json")) {
@@ -97,7 +100,8 @@ class SiteWriterTest {
 
     @Test
     void aFactOpensToItsOriginAndADisputeShowsBoth() throws IOException {
-        Element scale = page("entries/long-tube/index.html").select("details.disputed").first();
+        Element scale =
+                page("entries/long-tube/index.html").select("details.disputed").first();
         assertThat(scale.select("summary").text())
                 .contains("Image scale", "1.303", "but 1.342")
                 .contains("header");
@@ -114,10 +118,11 @@ class SiteWriterTest {
     @Test
     void controlsThatNeedTheScriptAreHiddenWithoutIt() throws IOException {
         Document journal = page("index.html");
-        assertThat(journal.select("select, button, input[type=text]")).isNotEmpty().allSatisfy(control -> assertThat(
-                        control.closest("[hidden]"))
-                .as(control.outerHtml())
-                .isNotNull());
+        assertThat(journal.select("select, button, input[type=text]"))
+                .isNotEmpty()
+                .allSatisfy(control -> assertThat(control.closest("[hidden]"))
+                        .as(control.outerHtml())
+                        .isNotNull());
         assertThat(journal.select("table#list tbody tr")).hasSize(5);
     }
 

@@ -14,7 +14,7 @@ public record EntryPage(
         String heroCaption,
         Markup note,
         List<Labelled> glance,
-        List<FactRow> facts,
+        List<FactGroup> facts,
         List<FilterRow> filters,
         Stars stars,
         Drawing course,
@@ -37,6 +37,13 @@ public record EntryPage(
         changes = List.copyOf(changes);
         lessons = List.copyOf(lessons);
         problems = List.copyOf(problems);
+    }
+
+    /** Facts that belong together. */
+    public record FactGroup(String title, List<FactRow> rows) {
+        public FactGroup {
+            rows = List.copyOf(rows);
+        }
     }
 
     public record NightOf(String iso, String text, String href) {}
@@ -62,7 +69,9 @@ public record EntryPage(
             String stars,
             String left) {}
 
-    public record VersionPart(String name, String from, List<String> steps, Plate plate) {}
+    public record VersionPart(String name, String from, List<Step> steps, Plate plate) {}
+
+    public record Step(String choice, String setting) {}
 
     public record LostRow(String minutes, String cause, String note) {}
 
