@@ -41,12 +41,14 @@ final class Forms {
         for (Pattern pattern : List.of(RUN_TOGETHER, YEAR_FIRST)) {
             Matcher matcher = pattern.matcher(text);
             if (matcher.matches()) {
-                return "%s-%2s-%2s"
-                        .formatted(matcher.group(1), matcher.group(2), matcher.group(3))
-                        .replace(' ', '0');
+                return matcher.group(1) + "-" + twoDigits(matcher.group(2)) + "-" + twoDigits(matcher.group(3));
             }
         }
         return "year-month-day, such as 2025-05-20";
+    }
+
+    private static String twoDigits(String number) {
+        return number.length() == 1 ? "0" + number : number;
     }
 
     static boolean yesOrNo(String text) throws Unfit {

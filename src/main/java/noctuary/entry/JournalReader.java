@@ -38,7 +38,7 @@ final class JournalReader {
                     new Settings.Publish(false, false));
             return new Journal(root, none, Map.of(), Map.of(), List.of(), ledger.problems());
         }
-        SettingsReader settings = SettingsReader.read(entriesFolder, ledger);
+        SettingsReader settings = SettingsReader.read(entriesFolder, files, ledger);
         List<NoteFiles.Found> rigFiles = files.in("rigs");
         List<NoteFiles.Found> siteFiles = files.in("sites");
         List<NoteFiles.Found> entryFiles = files.entries();

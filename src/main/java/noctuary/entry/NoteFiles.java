@@ -45,11 +45,12 @@ final class NoteFiles {
     List<Found> in(String name) {
         Path folder = entries.resolve(name);
         List<Found> found = new ArrayList<>();
+        var names = new UniqueNames();
         for (Path file : children(folder)) {
             if (Files.isDirectory(file)) {
                 strays(file, 1, name + "/ID.md");
             } else if (isNote(file)) {
-                found.add(new Found(stem(file), file, folder));
+                add(stem(file), file, folder, names, found);
             } else {
                 strangeEnding(file);
             }
@@ -93,7 +94,7 @@ final class NoteFiles {
                             0,
                             "",
                             "the name " + Margin.quoted(name) + " does not fit an address",
-                            "its page is called " + slug + "; use letters, digits, - and _ only");
+                            "it is called " + slug + " here; use letters, digits, - and _ only");
         }
         String free = names.next(slug);
         if (!free.equals(slug)) {
@@ -101,8 +102,8 @@ final class NoteFiles {
                     .fault(
                             0,
                             "",
-                            "another entry is called " + Margin.quoted(slug) + " too",
-                            "rename one of them; this one is shown as " + free);
+                            "another file is called " + Margin.quoted(slug) + " too",
+                            "rename one of them; this one is called " + free);
         }
         found.add(new Found(free, file, folder));
     }
@@ -115,14 +116,15 @@ final class NoteFiles {
                 && isInside(file);
     }
 
-    private boolean isInside(Path file) {
+    /** Whether a file may be read; if not, its problem is written. */
+    boolean isInside(Path file) {
         try {
             if (file.toRealPath().startsWith(root)) {
                 return true;
             }
-            margin(file).fault(0, "", "this note is a link that leads out of the journal", "copy the note here");
+            margin(file).fault(0, "", "this file is a link that leads out of the journal", "copy the file here");
         } catch (IOException e) {
-            margin(file).fault(0, "", "this note cannot be read", "check that you may read it");
+            margin(file).fault(0, "", "this file cannot be read", "check that you may read it");
         }
         return false;
     }

@@ -99,7 +99,8 @@ final class NoteLinks {
         try {
             String path = URLDecoder.decode(url.replaceAll("[?#].*", "").replace("+", "%2B"), StandardCharsets.UTF_8);
             Path file = folder.resolve(path).normalize();
-            if (!file.startsWith(root) || !file.toRealPath().startsWith(root)) {
+            if (!file.startsWith(root)
+                    || !pages.containsKey(file) && !file.toRealPath().startsWith(root)) {
                 return refuse(url, line, "only files inside the journal are linked");
             }
             return Optional.of(file);

@@ -20,15 +20,19 @@ record SettingsReader(Settings settings, Optional<Typed<String>> rig, Optional<T
     private static final String UNTITLED = "Journal";
     private static final String ARCHIVE = "\"archive: {main: ../frames}\"";
 
-    static SettingsReader read(Path entries, Ledger ledger) {
+    /** @param files says whether the file may be read */
+    static SettingsReader read(Path entries, NoteFiles files, Ledger ledger) {
         Path file = entries.resolve("journal.yaml");
         var margin = new Margin(FILE, ledger);
-        if (!Files.isRegularFile(file)) {
+        boolean there = Files.isRegularFile(file);
+        if (!there) {
             margin.notice(
                     0,
                     "",
                     "this file is not there; the journal is called " + Margin.quoted(UNTITLED) + " and all is private",
                     "write one with a line such as \"title: My nights\"");
+        }
+        if (!there || !files.isInside(file)) {
             return bind(new Fields(new Node.Mapping(List.of(), 1, false), margin), entries);
         }
         NoteText text = NoteText.read(file, margin);

@@ -8,7 +8,7 @@ final class Tangle {
     private static final int DEEPEST_BLOCKS = 60;
     private static final int DEEPEST_BRACKETS = 100;
     private static final int MOST_FOOTNOTES = 500;
-    private static final long MOST_WORK = 1_000_000_000L;
+    private static final long MOST_WORK = 500_000_000L;
     private static final String MARKS = "[]()*_`<>!&\\~|";
 
     private Tangle() {}
