@@ -22,8 +22,8 @@ class EveryChartTest {
         Gallery.charts().forEach((name, chart) -> charts.put("sample " + name, chart));
         add(charts, "none of ", Oddities.of("x", 0, 1));
         add(charts, "one of ", Oddities.of("Heron", 1, 2.5));
-        add(charts, "three equal of ", Oddities.of("Heron", 3, 2.5));
-        add(charts, "zeros of ", Oddities.of("Heron", 3, 0));
+        add(charts, "two equal of ", Oddities.of("Heron", 2, 2.5));
+        add(charts, "zeros of ", Oddities.of("Heron", 2, 0));
         add(charts, "negative ", Oddities.of("Heron", 2, -4));
         add(charts, "unknown ", Oddities.of("Heron", 2, Double.NaN));
         add(charts, "endless ", Oddities.of("Heron", 2, Double.POSITIVE_INFINITY));
@@ -43,7 +43,8 @@ class EveryChartTest {
     void isWellFormedWithATextAlternative(String name, Chart chart) {
         Drawn drawn = Drawn.of("<div>" + chart.both("c1") + "</div>");
         for (Element svg : drawn.elements("svg")) {
-            assertThat(svg.getAttribute("role")).isIn("img", "group");
+            boolean links = svg.getElementsByTagName("a").getLength() > 0;
+            assertThat(svg.getAttribute("role")).isIn(links ? List.of("group") : List.of("img", "group"));
             assertThat(svg.getAttribute("viewBox")).matches("0 0 [0-9.]+ [0-9.]+");
             String[] labels = svg.getAttribute("aria-labelledby").split(" ");
             assertThat(labels).hasSize(2);
@@ -81,17 +82,6 @@ class EveryChartTest {
                 assertThat(attribute.getNodeName()).doesNotStartWith("on").isNotEqualTo("style");
                 assertThat(attribute.getNodeName().equals("href") && !Markup.staysInside(attribute.getNodeValue()))
                         .isFalse();
-            }
-        }
-    }
-
-    @ParameterizedTest(name = "{0}")
-    @MethodSource("all")
-    void linksOnlyWhereAssistiveTechnologyLooks(String name, Chart chart) {
-        for (Form form : Form.values()) {
-            Drawn drawn = Drawn.of(chart.svg("c1", form));
-            if (!drawn.elements("a").isEmpty()) {
-                assertThat(drawn.root().getAttribute("role")).isEqualTo("group");
             }
         }
     }
