@@ -2,6 +2,7 @@ package noctuary.journal;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,11 +40,13 @@ public final class Rendering {
                     survey.targets(),
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress));
             SiteWriter.write(content, Places.ownTemplates(root), draft);
+            List<Problem> problems = new ArrayList<>(survey.problems());
+            problems.addAll(Attachments.publish(survey.journal(), draft));
             publication.publish();
             int files = survey.entries().stream()
                     .mapToInt(e -> e.frames().size() + (e.stack().isPresent() ? 1 : 0))
                     .sum();
-            return new Outcome(survey.entries().size(), files, survey.files().measuredNow(), survey.problems());
+            return new Outcome(survey.entries().size(), files, survey.files().measuredNow(), problems);
         } finally {
             publication.abandon();
         }
