@@ -21,6 +21,8 @@ public final class BackgroundMesh {
     private final double[] level;
     private final double[] noise;
     private final double[] roughness;
+    private final double middleLevel;
+    private final double middleNoise;
 
     private BackgroundMesh(
             int width, int height, int columns, int rows, double[] level, double[] spread, double[] fineNoise) {
@@ -32,6 +34,8 @@ public final class BackgroundMesh {
         this.noise = filtered(spread);
         this.roughness = new double[noise.length];
         divide(filtered(fineNoise));
+        this.middleLevel = medianOf(this.level);
+        this.middleNoise = medianOf(this.noise);
     }
 
     /**
@@ -106,12 +110,12 @@ public final class BackgroundMesh {
 
     /** Median level of the cells. */
     public double level() {
-        return medianOf(level);
+        return middleLevel;
     }
 
     /** Median noise of the cells. */
     public double noise() {
-        return medianOf(noise);
+        return middleNoise;
     }
 
     int columns() {

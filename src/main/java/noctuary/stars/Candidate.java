@@ -41,12 +41,12 @@ final class Candidate {
     }
 
     /** Fits, and sees how chi-square would change with beta. */
-    Candidate fitWithSlope(Moffat profile, double photonSlope) {
-        ShapeFit fit = new ShapeFit(profile, photonSlope);
+    Candidate fitWithSlope(ProfileSlope.Profiles profiles, double photonSlope) {
+        ShapeFit fit = new ShapeFit(profiles.middle(), photonSlope);
         shape = fit.fit(stamp, parameters);
         if (shape.converged()) {
             parameters = fit.parameters();
-            slope = ProfileSlope.of(profile, stamp, fit);
+            slope = ProfileSlope.of(profiles, stamp, fit);
         }
         return this;
     }

@@ -13,10 +13,10 @@ import noctuary.stats.Robust;
 record CellLevel(double level, double noise, double fineNoise) {
     static final CellLevel NOTHING = new CellLevel(Double.NaN, Double.NaN, Double.NaN);
 
-    private static final int SAMPLE = 255;
-    private static final int BINS = 512;
-    private static final int TRIPLES = 96;
-    private static final double REACH_SIGMAS = 8;
+    private static final int SAMPLE = 127;
+    private static final int BINS = 256;
+    private static final int TRIPLES = 63;
+    private static final double REACH_SIGMAS = 6;
     /** Standard deviation left of a normal distribution clipped at 3 sigma until it stands still. */
     private static final double CLIPPED = 0.984846;
 
@@ -91,14 +91,20 @@ record CellLevel(double level, double noise, double fineNoise) {
     }
 
     private static int[] histogram(float[] values, int n, double low, double bin) {
-        int[] counts = new int[BINS + 2];
-        float offset = (float) low;
+        int[] even = new int[BINS + 3];
+        int[] odd = new int[BINS + 3];
+        float offset = (float) (low - bin);
         float scale = (float) (1 / bin);
-        for (int i = 0; i < n; i++) {
-            int k = (int) ((values[i] - offset) * scale);
-            if (k >= 0 && k < counts.length && values[i] >= offset) {
-                counts[k]++;
-            }
+        for (int i = 0; i + 1 < n; i += 2) {
+            even[Math.max(0, Math.min(BINS + 2, (int) ((values[i] - offset) * scale)))]++;
+            odd[Math.max(0, Math.min(BINS + 2, (int) ((values[i + 1] - offset) * scale)))]++;
+        }
+        if (n % 2 == 1) {
+            even[Math.max(0, Math.min(BINS + 2, (int) ((values[n - 1] - offset) * scale)))]++;
+        }
+        int[] counts = new int[BINS + 1];
+        for (int k = 0; k < counts.length; k++) {
+            counts[k] = even[k + 1] + odd[k + 1];
         }
         return counts;
     }

@@ -9,32 +9,18 @@ import noctuary.image.Plane;
 
 /** Finds peaks of the filtered plane above a multiple of its noise, tile by tile. */
 final class Detector {
-    static final int TILE_WIDTH = 1024;
-    static final int TILE_HEIGHT = 128;
+    private static final int SIDE = 512;
 
     private final Plane plane;
     private final Sampling sampling;
     private final BackgroundMesh mesh;
-    private final MatchedFilter filter;
-    private final PointTest points;
-    private final double sigmas;
-    private final double photonSlope;
+    private final PeakTest test;
 
-    Detector(
-            Plane plane,
-            Sampling sampling,
-            BackgroundMesh mesh,
-            MatchedFilter filter,
-            PointTest points,
-            double sigmas,
-            double photonSlope) {
+    Detector(Plane plane, Sampling sampling, BackgroundMesh mesh, PeakTest test) {
         this.plane = plane;
         this.sampling = sampling;
         this.mesh = mesh;
-        this.filter = filter;
-        this.points = points;
-        this.sigmas = sigmas;
-        this.photonSlope = photonSlope;
+        this.test = test;
     }
 
     int tiles() {
@@ -43,17 +29,9 @@ final class Detector {
 
     /** Detections of the chosen tiles, highest signal-to-noise ratio first. */
     List<Detection> find(IntPredicate chosen) {
-        int columns = columns();
         return IntStream.range(0, rows())
                 .parallel()
-                .mapToObj(row -> {
-                    FilteredTile tile = new FilteredTile(plane, sampling, mesh, filter);
-                    return IntStream.range(0, columns)
-                            .filter(column -> chosen.test(row * columns + column))
-                            .mapToObj(column -> peaks(tile, column, row))
-                            .flatMap(Collection::stream)
-                            .toList();
-                })
+                .mapToObj(row -> row(row, chosen))
                 .flatMap(Collection::stream)
                 .sorted(Comparator.comparingDouble(Detection::snr)
                         .reversed()
@@ -62,20 +40,22 @@ final class Detector {
                 .toList();
     }
 
-    private List<Detection> peaks(FilteredTile tile, int column, int row) {
-        int x0 = column * TILE_WIDTH;
-        int y0 = row * TILE_HEIGHT;
-        tile.load(x0, y0, Math.min(TILE_WIDTH, plane.width() - x0), Math.min(TILE_HEIGHT, plane.height() - y0));
-        return tile.peaks(sigmas, photonSlope).stream()
-                .filter(d -> points.star(tile.patch(d), d.x(), d.y()))
+    private List<Detection> row(int row, IntPredicate chosen) {
+        FilteredTile tile = new FilteredTile(plane, sampling, mesh, test, Math.min(SIDE, plane.width()));
+        int y = row * SIDE;
+        return IntStream.range(0, columns())
+                .filter(column -> chosen.test(row * columns() + column))
+                .map(column -> column * SIDE)
+                .mapToObj(x -> tile.search(x, y, Math.min(SIDE, plane.width() - x), Math.min(SIDE, plane.height() - y)))
+                .flatMap(Collection::stream)
                 .toList();
     }
 
     private int columns() {
-        return (plane.width() + TILE_WIDTH - 1) / TILE_WIDTH;
+        return (plane.width() + SIDE - 1) / SIDE;
     }
 
     private int rows() {
-        return (plane.height() + TILE_HEIGHT - 1) / TILE_HEIGHT;
+        return (plane.height() + SIDE - 1) / SIDE;
     }
 }

@@ -29,9 +29,10 @@ record MatchedFilter(double fwhm, float[] taps, int square, double norm) {
         return new MatchedFilter(fwhm, scaled, square, norm(scaled, square, sampling));
     }
 
-    /** In a mosaic a pixel that does not count passes a quarter of its kernel value on to each neighbour. */
+    /** The mean is taken from half the rows. In a mosaic a pixel that does not count passes a quarter of its kernel value on to each neighbour. */
     private static double norm(float[] taps, int square, Sampling sampling) {
-        double sum = 0;
+        int side = 2 * square + 1;
+        double sum = (side / (square + 0.5) - 1) / (side * side);
         for (int y = -square - 1; y <= square + 1; y++) {
             for (int x = -square - 1; x <= square + 1; x++) {
                 double k = kernel(taps, square, x, y);
@@ -82,19 +83,32 @@ record MatchedFilter(double fwhm, float[] taps, int square, double norm) {
         return sum;
     }
 
-    /** Gaussian along rows: {@code count} values into {@code out} from {@code in} whose index 0 lies reach() before. */
+    /** Gaussian along a row: {@code count} values from {@code from} on into {@code out} at {@code to}. */
     void along(float[] in, int from, float[] out, int to, int count) {
         float centre = taps[0];
         for (int i = 0; i < count; i++) {
             out[to + i] = centre * in[from + i];
         }
-        for (int k = 1; k < taps.length; k++) {
-            float t = taps[k];
-            int left = from - k;
-            int right = from + k;
-            for (int i = 0; i < count; i++) {
-                out[to + i] += t * (in[left + i] + in[right + i]);
-            }
+        for (int k = 1; k + 1 < taps.length; k += 2) {
+            addTwo(in, from - k, from + k, taps[k], from - k - 1, from + k + 1, taps[k + 1], out, to, count);
+        }
+        if (taps.length % 2 == 0) {
+            int k = taps.length - 1;
+            addOne(in, from - k, from + k, taps[k], out, to, count);
+        }
+    }
+
+    static void addOne(float[] in, int left, int right, float tap, float[] out, int to, int count) {
+        for (int i = 0; i < count; i++) {
+            out[to + i] += tap * (in[left + i] + in[right + i]);
+        }
+    }
+
+    /** Two pairs of taps in one pass over memory. */
+    static void addTwo(
+            float[] in, int a, int b, float tap, int c, int d, float next, float[] out, int to, int count) {
+        for (int i = 0; i < count; i++) {
+            out[to + i] += tap * (in[a + i] + in[b + i]) + next * (in[c + i] + in[d + i]);
         }
     }
 

@@ -46,7 +46,7 @@ final class Measurement {
         MatchedFilter filter = MatchedFilter.of(psf.shownFwhm(), sampling);
         PointTest points = new PointTest(sampling, Math.max(1, 0.9 * psf.fwhm()));
         List<Detection> found =
-                new Detector(plane, sampling, mesh, filter, points, SIGMAS, psf.photonSlope()).find(tile -> true);
+                new Detector(plane, sampling, mesh, new PeakTest(filter, points, SIGMAS, psf.photonSlope())).find(tile -> true);
         double limit = SaturationLevel.of(plane, mesh, found, conditions.saturationAdu());
         StampCutter cutter = new StampCutter(plane, sampling, mesh, limit);
         List<MeasuredStar> stars = new StarFitter(

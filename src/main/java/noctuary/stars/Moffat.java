@@ -9,7 +9,7 @@ final class Moffat {
     private static final int SHIFT = 52 - BITS;
     private static final long MASK = (1L << SHIFT) - 1;
     private static final double STEP = 1.0 / (1L << SHIFT);
-    private static final int OCTAVES = 20;
+    private static final int OCTAVES = 12;
     private static final int FIRST = 1023 << BITS;
     private static final int LAST = (OCTAVES << BITS) - 1;
 

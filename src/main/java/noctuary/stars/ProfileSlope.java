@@ -9,14 +9,12 @@ package noctuary.stars;
 record ProfileSlope(
         double gradient, double curvature, double logFwhmByInverseBeta, double excessByLight, double lightSquared) {
     private static final int N = MoffatModel.PARAMETERS;
-    private static final double STEP = 0.01;
 
-    static ProfileSlope of(Moffat profile, Stamp stamp, ShapeFit fit) {
+    static ProfileSlope of(Profiles profiles, Stamp stamp, ShapeFit fit) {
         double[] p = fit.parameters();
-        double u = 1 / profile.beta();
-        MoffatModel model = model(profile, p);
-        MoffatModel below = model(new Moffat(1 / (u - STEP)), p);
-        MoffatModel above = model(new Moffat(1 / (u + STEP)), p);
+        MoffatModel model = model(profiles.middle(), p);
+        MoffatModel below = model(profiles.below(), p);
+        MoffatModel above = model(profiles.above(), p);
         double[] factor = fit.curvature().clone();
         Cholesky.factor(factor, N);
         double[] slope = new double[N];
@@ -31,7 +29,7 @@ record ProfileSlope(
             double w = fit.weights()[i];
             double value = model.value(dx, dy, slope);
             double residual = stamp.value()[i] - value;
-            double bySlope = (above.value(dx, dy) - below.value(dx, dy)) / (2 * STEP);
+            double bySlope = (above.value(dx, dy) - below.value(dx, dy)) / (2 * Profiles.STEP);
             gradient += w * residual * bySlope;
             curvature += w * bySlope * bySlope;
             for (int k = 0; k < N; k++) {
@@ -49,6 +47,18 @@ record ProfileSlope(
             curvature -= cross[k] * follow[k];
         }
         return new ProfileSlope(gradient, curvature, -follow[3], excess, squared);
+    }
+
+    /** A profile and its two neighbours in 1 / beta, for derivatives. */
+    record Profiles(Moffat below, Moffat middle, Moffat above) {
+        private static final double STEP = 0.01;
+
+        static Profiles of(double inverseBeta) {
+            return new Profiles(
+                    new Moffat(1 / (inverseBeta - STEP)),
+                    new Moffat(1 / inverseBeta),
+                    new Moffat(1 / (inverseBeta + STEP)));
+        }
     }
 
     private static MoffatModel model(Moffat profile, double[] parameters) {

@@ -12,7 +12,7 @@ final class PsfFinder {
     private static final double[] TRIAL_FWHM = {3, 8, 20};
     private static final double NARROWEST_FWHM = 1.1;
     private static final double LEAST_SNR = 20;
-    private static final int MOST_STARS = 150;
+    private static final int MOST_STARS = 120;
     private static final int SAMPLE_TILES = 16;
     private static final double FIRST_BETA = 3;
     private static final double FLATTEST = 0.72;
@@ -48,7 +48,7 @@ final class PsfFinder {
     private List<Candidate> trial(double fwhm) {
         MatchedFilter filter = MatchedFilter.of(fwhm, sampling);
         PointTest points = new PointTest(sampling, NARROWEST_FWHM);
-        Detector detector = new Detector(plane, sampling, mesh, filter, points, LEAST_SNR / 2, 0);
+        Detector detector = new Detector(plane, sampling, mesh, new PeakTest(filter, points, LEAST_SNR / 2, 0));
         int step = Math.max(1, detector.tiles() / SAMPLE_TILES);
         List<Candidate> stars = fitted(detector.find(tile -> tile % step == step / 2), fwhm);
         return step > 1 && stars.size() < MOST_STARS / 2 ? fitted(detector.find(tile -> true), fwhm) : stars;
@@ -123,10 +123,10 @@ final class PsfFinder {
         double error = Double.NaN;
         double photons = 0;
         for (int pass = 0; pass < 6; pass++) {
-            Moffat profile = new Moffat(1 / u);
+            ProfileSlope.Profiles profiles = ProfileSlope.Profiles.of(u);
             double slope = photons;
             stars = stars.parallelStream()
-                    .map(c -> c.fitWithSlope(profile, slope))
+                    .map(c -> c.fitWithSlope(profiles, slope))
                     .filter(PsfFinder::sound)
                     .toList();
             if (stars.isEmpty()) {
@@ -137,7 +137,7 @@ final class PsfFinder {
             double[] pull = pull(stars);
             double next = Math.max(STEEPEST, Math.min(FLATTEST, u + pull[0]));
             error = pull[1];
-            boolean still = pass > 1 && Math.abs(next - u) < 0.1 * error;
+            boolean still = pass > 0 && Math.abs(next - u) < 0.3 * error;
             u = next;
             if (still) {
                 break;

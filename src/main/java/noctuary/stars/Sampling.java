@@ -6,6 +6,8 @@ import noctuary.image.Plane;
 
 /** Which pixels of a plane count: all of them, or the green ones of a colour mosaic. */
 record Sampling(int parity) {
+    private static final int PLENTY = 3000;
+
     static final Sampling ALL = new Sampling(-1);
 
     static Sampling of(Optional<Mosaic> mosaic) {
@@ -20,10 +22,14 @@ record Sampling(int parity) {
         return parity < 0 || ((x + y) & 1) == parity;
     }
 
-    /** Copies the counting, present pixels of a rectangle into {@code into}; returns how many. */
+    /**
+     * Copies the counting, present pixels of a rectangle into {@code into}, of large ones every second row; returns how
+     * many.
+     */
     int gather(Plane plane, int x0, int y0, int width, int height, float[] into) {
         int n = 0;
-        for (int y = y0; y < y0 + height; y++) {
+        int step = width * height > PLENTY ? 2 : 1;
+        for (int y = y0; y < y0 + height; y += step) {
             plane.copyRow(x0, y, width, into, n);
             n = compact(into, n, width, all() ? 0 : (x0 + y + parity) & 1);
         }

@@ -10,7 +10,9 @@ import java.util.Arrays;
 final class ShapeFit {
     private static final int N = MoffatModel.PARAMETERS;
     private static final int MOST_PASSES = 40;
-    private static final double ENOUGH = 1e-3;
+    private static final double ENOUGH = 0.02;
+    /** Change of flux from which the weights are made anew. */
+    private static final double STALE = 0.15;
     private static final double NARROWEST = Math.log(0.25);
     private static final double WIDEST = Math.log(80);
 
@@ -34,7 +36,7 @@ final class ShapeFit {
         parameters = start.clone();
         weigh(stamp);
         boolean converged = descend(stamp);
-        if (photonSlope * Math.abs(parameters[0]) > 0) {
+        if (Math.abs(parameters[0] - start[0]) > STALE * Math.abs(start[0]) && photonSlope > 0) {
             weigh(stamp);
             converged = descend(stamp);
         }

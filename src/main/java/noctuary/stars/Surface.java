@@ -12,6 +12,8 @@ import noctuary.stats.Robust;
  */
 record Surface(double[] coefficient, double[] covariance, double ownVariance) {
     private static final double HUBER = 1.5;
+    /** Mean of the squares of a normal variable when those over 4 count as 4. */
+    private static final double CUT_SQUARE = 0.920537;
 
     int terms() {
         return coefficient.length;
@@ -63,7 +65,7 @@ record Surface(double[] coefficient, double[] covariance, double ownVariance) {
         double[] covariance = new double[terms * terms];
         coefficient[0] = Robust.median(value);
         double own = 0;
-        for (int pass = 0; pass < 20; pass++) {
+        for (int pass = 0; pass < 12; pass++) {
             double[] residual = new double[n];
             for (int i = 0; i < n; i++) {
                 residual[i] = value[i] - dot(coefficient, basis(x[i], y[i], terms));
@@ -81,36 +83,60 @@ record Surface(double[] coefficient, double[] covariance, double ownVariance) {
                 return new Surface(coefficient, covariance, own);
             }
             Cholesky.solve(matrix, terms, right);
+            boolean still = still(coefficient, right, matrix, terms);
             coefficient = right;
             for (int j = 0; j < terms; j++) {
                 System.arraycopy(Cholesky.inverseColumn(matrix, terms, j), 0, covariance, j * terms, terms);
+            }
+            if (still) {
+                break;
             }
         }
         return new Surface(coefficient, covariance, own);
     }
 
-    /** Spread beyond the errors: the amount that brings the median squared deviation to a normal one's. */
+    private static boolean still(double[] before, double[] now, double[] factor, int terms) {
+        for (int i = 0; i < terms; i++) {
+            double error = Math.sqrt(Cholesky.inverseColumn(factor, terms, i)[i]);
+            if (Math.abs(now[i] - before[i]) > 0.01 * error) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Spread beyond the errors: the amount that brings the mean square, cut at 2 sigma, to that of a normal
+     * distribution.
+     */
     private static double ownVariance(double[] residual, double[] error, int terms) {
         int n = residual.length;
         if (n < terms + 3) {
             return 0;
         }
-        double[] excess = new double[n];
+        double wanted = CUT_SQUARE * (n - terms);
         double low = 0;
-        double high = Arrays.stream(residual).map(r -> r * r).max().orElse(0) + 1e-12;
+        double high = Arrays.stream(residual).map(r -> r * r).max().orElse(0);
+        if (cutSquares(residual, error, 0) <= wanted) {
+            return 0;
+        }
         for (int pass = 0; pass < 40; pass++) {
             double own = (low + high) / 2;
-            for (int i = 0; i < n; i++) {
-                excess[i] = Math.abs(residual[i]) / Math.sqrt(error[i] * error[i] + own);
-            }
-            boolean wide = Robust.median(excess) * Robust.MAD_TO_SIGMA * Math.sqrt((double) n / (n - terms)) > 1;
-            if (wide) {
+            if (cutSquares(residual, error, own) > wanted) {
                 low = own;
             } else {
                 high = own;
             }
         }
-        return (low + high) / 2;
+        return high;
+    }
+
+    private static double cutSquares(double[] residual, double[] error, double own) {
+        double sum = 0;
+        for (int i = 0; i < residual.length; i++) {
+            sum += Math.min(4, residual[i] * residual[i] / (error[i] * error[i] + own + 1e-300));
+        }
+        return sum;
     }
 
     private static double dot(double[] a, double[] b) {
