@@ -58,12 +58,13 @@ final class Corners {
         return corner.amount() > least && beside > LEAST_BESIDE * corner.amount() && inward < 0.9 * corner.amount();
     }
 
-    /** Level of the cell so many rows and columns inward from a corner, beyond the smooth field. */
+    /** Level of the cell so many rows and columns inward from a corner, beyond the smooth field; 0 without pixels. */
     private double residual(int cornerRow, int cornerColumn, int rows, int columns) {
         int row = cornerRow == 0 ? rows : lattice.rows() - 1 - rows;
         int column = cornerColumn == 0 ? columns : lattice.columns() - 1 - columns;
+        int cell = row * lattice.columns() + column;
         double u = 2 * (lattice.middleX(column) + 0.5) / lattice.width() - 1;
         double v = 2 * (lattice.middleY(row) + 0.5) / lattice.height() - 1;
-        return field.residual(new Patch(u, v, grid.cellLevel(row * lattice.columns() + column), 1));
+        return grid.present()[cell] ? field.residual(new Patch(u, v, grid.cellLevel(cell))) : 0;
     }
 }

@@ -10,6 +10,9 @@ import noctuary.stats.Selection;
  * deviation; noise that was interpolated or smoothed gives less, and by how much tells it apart.
  */
 final class Differences {
+    /** As published, where {@link Robust#MAD_TO_SIGMA} has more digits. */
+    private static final double DER_FACTOR = 1.482602;
+
     private Differences() {}
 
     /**
@@ -30,7 +33,7 @@ final class Differences {
                 }
             }
         }
-        return Robust.MAD_TO_SIGMA / Math.sqrt(6) * Selection.medianOfSteps(all, count);
+        return DER_FACTOR / Math.sqrt(6) * Selection.medianOfSteps(all, count);
     }
 
     /**

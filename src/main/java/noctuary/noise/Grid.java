@@ -13,6 +13,7 @@ import noctuary.stats.Robust;
  * @param sigma as level
  * @param phaseLevel median over the cells, by phase; NaN when the frame has no pixels
  * @param phaseSigma as phaseLevel
+ * @param present whether the cell has pixels of its own
  */
 record Grid(
         Lattice lattice,
@@ -20,7 +21,8 @@ record Grid(
         float[][] level,
         float[][] sigma,
         double[] phaseLevel,
-        double[] phaseSigma) {
+        double[] phaseSigma,
+        boolean[] present) {
 
     /** Samples the frame, and once more without its zero padding when it has some. */
     static Grid of(Plane plane, Lattice lattice) {
@@ -35,15 +37,39 @@ record Grid(
         IntStream.range(0, lattice.rows())
                 .parallel()
                 .forEach(row -> new CellRow(lattice, pixels, row).measure(level, sigma));
+        boolean[] present = present(level);
         double[] phaseLevel = new double[lattice.phases()];
         double[] phaseSigma = new double[lattice.phases()];
         for (int p = 0; p < phaseLevel.length; p++) {
+            sigma[p] = withoutSlope(level[p], sigma[p], lattice);
             phaseLevel[p] = median(level[p], sigma[p]);
             phaseSigma[p] = median(sigma[p], sigma[p]);
             fillGaps(level[p], phaseLevel[p]);
             fillGaps(sigma[p], phaseSigma[p]);
         }
-        return new Grid(lattice, pixels, level, sigma, phaseLevel, phaseSigma);
+        return new Grid(lattice, pixels, level, sigma, phaseLevel, phaseSigma, present);
+    }
+
+    /** A slope across a cell spreads its values evenly over the change d, and adds d² / 12 to their variance. */
+    private static float[] withoutSlope(float[] level, float[] sigma, Lattice lattice) {
+        float[] flat = sigma.clone();
+        for (int cell = 0; cell < flat.length; cell++) {
+            double across = change(level, cell, cell % lattice.columns(), lattice.columns(), 1);
+            double down = change(level, cell, cell / lattice.columns(), lattice.rows(), lattice.columns());
+            double variance = sigma[cell] * sigma[cell];
+            double least = variance / 4;
+            flat[cell] = (float) Math.sqrt(Math.max(least, variance - (across * across + down * down) / 12));
+        }
+        return flat;
+    }
+
+    /** Change of the level over a cell, from its neighbours; 0 at the end of a line or beside a gap. */
+    private static double change(float[] level, int cell, int place, int places, int step) {
+        if (place == 0 || place == places - 1) {
+            return 0;
+        }
+        double change = (level[cell + step] - level[cell - step]) / 2.0;
+        return Double.isNaN(change) ? 0 : change;
     }
 
     /** Over the cells whose pixels differ among themselves; over all when none do. */
@@ -57,6 +83,18 @@ record Grid(
                 .mapToDouble(i -> values[i])
                 .toArray();
         return Robust.median(varied.length > 0 ? varied : present);
+    }
+
+    /** Whether a cell had pixels in every phase. */
+    private static boolean[] present(float[][] level) {
+        boolean[] present = new boolean[level[0].length];
+        for (int i = 0; i < present.length; i++) {
+            present[i] = true;
+            for (float[] phase : level) {
+                present[i] &= !Float.isNaN(phase[i]);
+            }
+        }
+        return present;
     }
 
     private static void fillGaps(float[] values, double whole) {

@@ -16,14 +16,14 @@ final class NoiseMeasure {
     private static final int LARGEST = 8;
 
     private final Grid grid;
-    private final Strips strips;
+    private final List<float[][]> tiles;
     private final BlockNoise blocks;
 
     NoiseMeasure(Grid grid, List<QuietTile> tiles, Optional<Mosaic> mosaic) {
         this.grid = grid;
         int stride = grid.lattice().stride();
         int phaseX = mosaic.isPresent() && stride == 2 && mosaic.get().filterAt(0, 0) != 'G' ? 1 : 0;
-        this.strips = Strips.of(grid.pixels(), stride, phaseX);
+        this.tiles = tiles.stream().map(tile -> tile.rows(stride, phaseX)).toList();
         this.blocks = new BlockNoise(tiles, stride, phaseX, grid.phaseSigma()[phaseX]);
     }
 
@@ -31,9 +31,9 @@ final class NoiseMeasure {
         List<Scale> scales = scales();
         return new NoiseReport(
                 grid.wholeLevel(),
-                grid.wholeSigma(),
-                known(Differences.derSnr(strips.rows(4))),
-                known(Differences.immerkaerMedian(strips.triples())),
+                Double.isFinite(blocks.sigma(1)) ? blocks.sigma(1) : grid.wholeSigma(),
+                known(Differences.derSnr(rows())),
+                known(Differences.immerkaerMedian(triples())),
                 known(blocks.sigma(LARGEST) / blocks.sigma(1)),
                 scales,
                 zones(),
@@ -42,6 +42,23 @@ final class NoiseMeasure {
 
     private static OptionalDouble known(double value) {
         return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+
+    /** Every third row of every tile. */
+    private float[][] rows() {
+        return tiles.stream()
+                .flatMap(tile ->
+                        IntStream.range(0, tile.length).filter(y -> y % 3 == 0).mapToObj(y -> tile[y]))
+                .toArray(float[][]::new);
+    }
+
+    /** Three successive rows in every nine. */
+    private float[][][] triples() {
+        return tiles.stream()
+                .flatMap(tile -> IntStream.range(0, tile.length - 2)
+                        .filter(y -> y % 9 == 0)
+                        .mapToObj(y -> new float[][] {tile[y], tile[y + 1], tile[y + 2]}))
+                .toArray(float[][][]::new);
     }
 
     private List<Scale> scales() {

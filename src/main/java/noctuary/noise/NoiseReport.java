@@ -7,11 +7,11 @@ import noctuary.image.Mosaic;
 import noctuary.image.Plane;
 
 /**
- * Background and noise of one plane, ADU. On a colour mosaic, level and sigma are means over the four phases, and what
- * compares near pixels compares green ones, with distances in steps of that colour.
+ * Background and noise of one plane, ADU. On a colour mosaic, the level is the mean over the four phases, and the noise
+ * is that of the green pixels, with distances in steps of that colour.
  *
  * @param level of the background
- * @param sigma standard deviation of a pixel about the local background
+ * @param sigma standard deviation of a pixel about the local background, on quiet parts of the field, stars masked
  * @param sigmaDerSnr from second differences at distance two along the rows (Stoehr et al. 2008)
  * @param sigmaImmerkaer from second differences of nearest neighbours (Immerkær 1996, median form)
  * @param correlation what noise of 8 x 8 px means is, over what the noise of a pixel would make it if neighbours were

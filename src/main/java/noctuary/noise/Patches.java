@@ -11,7 +11,7 @@ final class Patches {
 
     private Patches() {}
 
-    /** Row after row, {@link #columns} a row. */
+    /** Those with pixels of their own, NaN for the others; row after row, {@link #columns} a row. */
     static List<Patch> of(Grid grid) {
         Lattice lattice = grid.lattice();
         int columns = columns(lattice);
@@ -36,19 +36,24 @@ final class Patches {
     private static Patch patch(Grid grid, int column, int columns, int row, int rows) {
         Lattice lattice = grid.lattice();
         List<Double> levels = new ArrayList<>();
+        int cells = 0;
         double x = 0;
         double y = 0;
         for (int r = row * lattice.rows() / rows; r < (row + 1) * lattice.rows() / rows; r++) {
             for (int c = column * lattice.columns() / columns; c < (column + 1) * lattice.columns() / columns; c++) {
-                levels.add(grid.cellLevel(r * lattice.columns() + c));
+                int cell = r * lattice.columns() + c;
+                if (grid.present()[cell]) {
+                    levels.add(grid.cellLevel(cell));
+                }
                 x += lattice.middleX(c);
                 y += lattice.middleY(r);
+                cells++;
             }
         }
         double level =
                 Robust.median(levels.stream().mapToDouble(Double::doubleValue).toArray());
-        double u = 2 * (x / levels.size() + 0.5) / lattice.width() - 1;
-        double v = 2 * (y / levels.size() + 0.5) / lattice.height() - 1;
-        return new Patch(u, v, level, levels.size());
+        double u = 2 * (x / cells + 0.5) / lattice.width() - 1;
+        double v = 2 * (y / cells + 0.5) / lattice.height() - 1;
+        return new Patch(u, v, level);
     }
 }

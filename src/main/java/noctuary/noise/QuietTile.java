@@ -1,6 +1,7 @@
 package noctuary.noise;
 
 import noctuary.image.Plane;
+import noctuary.stats.Selection;
 
 /** A square of background in units of its noise, stars masked. */
 final class QuietTile {
@@ -9,8 +10,8 @@ final class QuietTile {
     static final int FILLED = SIDE - 32;
 
     private static final float SINGLE_SIGMAS = 4;
-    /** Mean of 3 x 3 pixels, in sigmas of one, from which there is a star. */
-    private static final float STAR_MEAN = 4f / 3;
+    /** Sums of 3 x 3 pixels this many sigmas of such sums above the background are a star. */
+    private static final double STAR_SIGMAS = 4;
 
     private static final int STAR_REACH = 3;
 
@@ -18,6 +19,7 @@ final class QuietTile {
     private final int height;
     private final float[] pixels = new float[SIDE * SIDE];
     private final float[] mask = new float[SIDE * SIDE];
+    private final float[] stored;
 
     /**
      * Power spectra of the pixels, freed of the means of their rows and columns, and of their mask.
@@ -31,10 +33,12 @@ final class QuietTile {
         this.width = Math.min(FILLED, plane.width() - left);
         this.height = Math.min(FILLED, plane.height() - top);
         BackgroundRows background = new BackgroundRows(grid, left, width);
+        this.stored = new float[width * height];
         float[] row = new float[width];
         float[] residual = new float[width];
         for (int y = 0; y < height; y++) {
             plane.copyRow(left, top + y, width, row, 0);
+            System.arraycopy(row, 0, stored, y * width, width);
             background.subtract(top + y, row, residual);
             for (int x = 0; x < width; x++) {
                 float r = residual[x] / sigma(grid, left + x, top + y);
@@ -53,15 +57,16 @@ final class QuietTile {
     }
 
     private void maskStars() {
-        boolean[] star = new boolean[SIDE * SIDE];
-        for (int y = 0; y < height; y++) {
-            for (int x = 0; x < width; x++) {
-                star[y * SIDE + x] = boxSum(x, y) > 9 * STAR_MEAN;
+        float[] sums = new float[width * height];
+        for (int y = 1; y < height; y++) {
+            for (int x = 1; x < width; x++) {
+                sums[y * width + x] = boxSum(x, y);
             }
         }
+        double least = STAR_SIGMAS * Math.max(3, noiseOf(sums));
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                if (star[y * SIDE + x]) {
+                if (sums[y * width + x] > least) {
                     blank(x, y, STAR_REACH);
                 } else if (Math.abs(pixels[y * SIDE + x]) > SINGLE_SIGMAS) {
                     blank(x, y, 0);
@@ -70,11 +75,17 @@ final class QuietTile {
         }
     }
 
+    /** Three where neighbours are independent, more in smoothed noise. */
+    private static double noiseOf(float[] sums) {
+        float[] some = new float[(sums.length + 6) / 7];
+        for (int i = 0; i < some.length; i++) {
+            some[i] = sums[7 * i];
+        }
+        return Selection.sigma(some, some.length, Selection.median(some, some.length));
+    }
+
     /** Over 3 x 3 pixels. */
     private float boxSum(int x, int y) {
-        if (x == 0 || y == 0) {
-            return 0;
-        }
         int i = y * SIDE + x;
         return pixels[i - SIDE - 1]
                 + pixels[i - SIDE]
@@ -106,6 +117,19 @@ final class QuietTile {
     /** The value of a pixel of the tile; NaN where masked. */
     float at(int x, int y) {
         return mask[y * SIDE + x] == 0 ? Float.NaN : pixels[y * SIDE + x];
+    }
+
+    /** Rows of the pixels of one phase as stored, background and all; NaN where masked. */
+    float[][] rows(int stride, int phaseX) {
+        float[][] rows = new float[height / stride][width / stride];
+        for (int y = 0; y < rows.length; y++) {
+            for (int x = 0; x < rows[y].length; x++) {
+                int atX = x * stride + phaseX;
+                int atY = y * stride;
+                rows[y][x] = mask[atY * SIDE + atX] == 0 ? Float.NaN : stored[atY * width + atX];
+            }
+        }
+        return rows;
     }
 
     Power power() {

@@ -72,13 +72,22 @@ final class ShadowSearch {
                         i % columns == 0 || i % columns == columns - 1 || i < columns || i >= dark.length - columns);
     }
 
+    /** The shaded part proper: where at least half of its light is missing that is missing in the middle of it. */
     private Shadow shadow(List<Integer> region) {
-        double depth = Robust.median(region.stream()
-                .map(i -> field.patches().get(i))
-                .mapToDouble(patch -> -field.residual(patch) / field.at(patch))
-                .toArray());
-        double x = region.stream().mapToInt(i -> i % columns).average().orElseThrow();
-        double y = region.stream().mapToInt(i -> i / columns).average().orElseThrow();
-        return new Shadow(100.0 * region.size() / dark.length, 100 * depth, (x + 0.5) / columns, (y + 0.5) / rows);
+        double half = depth(region) / 2;
+        List<Integer> shaded = region.stream().filter(i -> missing(i) >= half).toList();
+        double x = shaded.stream().mapToInt(i -> i % columns).average().orElseThrow();
+        double y = shaded.stream().mapToInt(i -> i / columns).average().orElseThrow();
+        return new Shadow(
+                100.0 * shaded.size() / dark.length, 100 * depth(shaded), (x + 0.5) / columns, (y + 0.5) / rows);
+    }
+
+    private double depth(List<Integer> region) {
+        return Robust.median(region.stream().mapToDouble(this::missing).toArray());
+    }
+
+    private double missing(int i) {
+        Patch patch = field.patches().get(i);
+        return -field.residual(patch) / field.at(patch);
     }
 }

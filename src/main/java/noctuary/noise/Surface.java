@@ -31,16 +31,18 @@ final class Surface {
         this.scatter = Robust.MAD_TO_SIGMA * medianResidual;
     }
 
-    /** The background of a few cells together. */
-    record Patch(double u, double v, double level, int cells) {}
+    /** The background of a few cells together; NaN where there is none. */
+    record Patch(double u, double v, double level) {}
 
     static Surface fit(List<Patch> patches, int terms) {
-        double[][] bases = patches.stream().map(patch -> basis(patch, terms)).toArray(double[][]::new);
-        double[] levels = patches.stream().mapToDouble(Patch::level).toArray();
+        List<Patch> known =
+                patches.stream().filter(patch -> !Double.isNaN(patch.level())).toList();
+        double[][] bases = known.stream().map(patch -> basis(patch, terms)).toArray(double[][]::new);
+        double[] levels = known.stream().mapToDouble(Patch::level).toArray();
         double[] best = new double[terms];
         best[0] = Robust.median(levels);
         double least = medianResidual(best, bases, levels);
-        if (patches.size() < 3 * terms) {
+        if (levels.length < 3 * terms) {
             return new Surface(best, patches, least);
         }
         Random random = new Random(1);
