@@ -34,7 +34,8 @@ final class TrainChart {
                 joints(),
                 state.figures().backFocusRequiredMm().orElse(Double.NaN),
                 state.figures().backFocusActualMm().orElse(Double.NaN),
-                Double.NaN);
+                Double.NaN,
+                state.figures().sensorDiagonalMm().orElse(Double.NaN));
         return Charts.drawing(
                 train, "train-drawing", "From the corrector to the sensor, to scale; light comes from the left.");
     }
