@@ -36,7 +36,7 @@ final class DateTicks {
     /** At most {@code most} ticks within the range, both ends included. */
     static List<TimeTick> between(LocalDate from, LocalDate to, int most) {
         boolean brief = to.toEpochDay() - from.toEpochDay() < SHORT_SPAN_DAYS;
-        return brief ? days(from, to, most) : months(from, to, most);
+        return brief ? days(from, to, Math.max(2, most * 2 / 3)) : months(from, to, most);
     }
 
     private static List<TimeTick> days(LocalDate from, LocalDate to, int most) {

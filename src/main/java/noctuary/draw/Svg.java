@@ -96,7 +96,7 @@ final class Svg {
     /** One line of text, shortened where it would leave the drawing. */
     Svg text(String classes, Anchor anchor, double x, double y, String words) {
         Object side = anchor == Anchor.START ? null : anchor.attribute();
-        String fitting = Words.within(words, anchor.room(x, width), fontSize);
+        String fitting = Words.within(words, anchor.room(x, width) + 0.5, fontSize);
         return words("text", fitting, "class", classes, "x", x, "y", y, "text-anchor", side);
     }
 

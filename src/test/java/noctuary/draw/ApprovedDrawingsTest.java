@@ -20,13 +20,13 @@ class ApprovedDrawingsTest {
     private static final Path APPROVED = Path.of("src/test/resources/noctuary/draw/approved");
 
     static Stream<String> names() {
-        return Oddities.of("Heron", 2, 2.5).keySet().stream().sorted();
+        return SmallCharts.all().keySet().stream().sorted();
     }
 
     @ParameterizedTest
     @MethodSource("names")
     void isAsApproved(String name) throws IOException {
-        Chart chart = Oddities.of("Heron", 2, 2.5).get(name);
+        Chart chart = SmallCharts.all().get(name);
         String drawn = "<div>\n" + chart.both(name) + "</div>\n";
         if (Boolean.getBoolean("approve")) {
             Files.createDirectories(APPROVED);

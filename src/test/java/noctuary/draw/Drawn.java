@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Element;
@@ -14,6 +15,8 @@ import org.xml.sax.SAXException;
 
 /** A drawing read back by the JDK's XML parser, which stops at the first thing that is not well-formed. */
 final class Drawn {
+    private static final DocumentBuilder BUILDER = builder();
+
     private final Element root;
 
     private Drawn(Element root) {
@@ -22,14 +25,22 @@ final class Drawn {
 
     static Drawn of(String xml) {
         try {
+            return new Drawn(
+                    BUILDER.parse(new InputSource(new StringReader(xml))).getDocumentElement());
+        } catch (SAXException | IOException e) {
+            throw new AssertionError("not well-formed: " + e.getMessage() + "\n" + xml, e);
+        }
+    }
+
+    private static DocumentBuilder builder() {
+        try {
             var factory = DocumentBuilderFactory.newInstance();
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-            var builder = factory.newDocumentBuilder();
+            DocumentBuilder builder = factory.newDocumentBuilder();
             builder.setErrorHandler(null);
-            return new Drawn(
-                    builder.parse(new InputSource(new StringReader(xml))).getDocumentElement());
-        } catch (ParserConfigurationException | SAXException | IOException e) {
-            throw new AssertionError("not well-formed: " + e.getMessage() + "\n" + xml, e);
+            return builder;
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException(e);
         }
     }
 

@@ -70,7 +70,7 @@ class TicksTest {
 
     @Test
     void nameDaysOverAShortSpan() {
-        List<TimeTick> ticks = DateTicks.between(LocalDate.of(2025, 6, 10), LocalDate.of(2025, 6, 14), 5);
+        List<TimeTick> ticks = DateTicks.between(LocalDate.of(2025, 6, 10), LocalDate.of(2025, 6, 14), 8);
         assertThat(ticks.stream().map(TimeTick::label))
                 .containsExactly("10 Jun", "11 Jun", "12 Jun", "13 Jun", "14 Jun");
     }
