@@ -62,7 +62,8 @@ final class EntryPictures {
         List<EntryPage.Step> steps = version.steps().stream()
                 .map(step -> new EntryPage.Step(step.choice(), step.setting()))
                 .toList();
-        boolean alone = shownVersions() == 1 && face.filter(version.name()::equals).isPresent();
+        boolean alone =
+                shownVersions() == 1 && face.filter(version.name()::equals).isPresent();
         Plate plate = alone ? null : plates.plate(sheet, version.name(), Markup.NONE);
         return new EntryPage.VersionPart(version.name(), version.from(), steps, plate);
     }
