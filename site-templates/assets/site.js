@@ -14,6 +14,7 @@
     var found = /[?&]theme=(dark|light|red)\b/.exec(window.location.search);
     return found ? found[1] : null;
   }
+  root.setAttribute("data-script", "on");
   var theme = asked() || kept();
   if (themes.indexOf(theme) >= 0) root.setAttribute("data-theme", theme);
 

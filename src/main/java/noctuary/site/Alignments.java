@@ -9,8 +9,9 @@ import noctuary.site.SiteContent.Picture;
 import noctuary.site.page.TargetPage;
 
 /**
- * Attempts brought to the scale of the reference attempt, and turned like it where the stars matched. The patch shown is
- * the smallest field among them, about the middle of each picture.
+ * Attempts brought to the scale of the reference attempt, and turned like it where the stars matched. It is the stack
+ * that is shown, on which the stars were matched; a version's scale and orientation are the keeper's. The patch is the
+ * smallest field among them, about the middle of each picture.
  */
 final class Alignments {
     private final Ledger ledger;
@@ -43,11 +44,11 @@ final class Alignments {
 
     /** Null without a picture. */
     TargetPage.View view(TargetSheet.Attempt attempt, EntrySheet sheet) {
-        Optional<String> face = plates.face(sheet);
-        if (face.isEmpty()) {
+        Optional<String> name = shown(sheet);
+        if (name.isEmpty()) {
             return null;
         }
-        Picture picture = ledger.pictures(sheet).get(face.get());
+        Picture picture = ledger.pictures(sheet).get(name.get());
         double scale = scale(attempt, sheet).orElse(1);
         double width = picture.sourceWidth() * scale;
         double height = picture.sourceHeight() * scale;
@@ -55,11 +56,11 @@ final class Alignments {
         return new TargetPage.View(
                 here.to(path),
                 here.to(path),
-                plates.alternative(sheet, face.get()),
+                plates.alternative(sheet, name.get()),
                 viewBox(),
                 number(patchWidth),
                 number(patchHeight),
-                transform(attempt, width, height),
+                name.get().equals(Plates.STACK) ? transform(attempt, width, height) : centred(width, height),
                 number(width),
                 number(height));
     }
@@ -68,6 +69,9 @@ final class Alignments {
     String laid(TargetSheet.Attempt attempt, EntrySheet sheet) {
         if (attempt.slug().equals(target.reference())) {
             return "The reference: the others are brought to its scale and orientation.";
+        }
+        if (!shown(sheet).equals(Optional.of(Plates.STACK))) {
+            return shown(sheet).isPresent() ? "A finished version, neither turned nor measured." : "";
         }
         if (attempt.matched() > 0 && attempt.scale().isPresent()) {
             return "Laid on the reference by " + attempt.matched() + " stars: scale "
@@ -83,12 +87,16 @@ final class Alignments {
     private double smallest(boolean height) {
         return target.attempts().stream()
                 .flatMap(attempt -> ledger.entry(attempt.slug()).stream()
-                        .flatMap(sheet -> plates.face(sheet).stream()
-                                .map(face -> ledger.pictures(sheet).get(face))
+                        .flatMap(sheet -> shown(sheet).stream()
+                                .map(name -> ledger.pictures(sheet).get(name))
                                 .map(p -> scale(attempt, sheet).orElse(1)
                                         * (height ? p.sourceHeight() : p.sourceWidth()))))
                 .min(Double::compare)
                 .orElse(Double.MAX_VALUE);
+    }
+
+    private Optional<String> shown(EntrySheet sheet) {
+        return ledger.pictures(sheet).containsKey(Plates.STACK) ? Optional.of(Plates.STACK) : plates.face(sheet);
     }
 
     private OptionalDouble scale(TargetSheet.Attempt attempt, EntrySheet sheet) {
@@ -114,7 +122,11 @@ final class Alignments {
                 ? "rotate(" + number(-attempt.rotationDeg().getAsDouble()) + ") "
                 : "";
         String mirror = attempt.mirrored() ? "scale(-1 1) " : "";
-        return turn + mirror + "translate(" + number(-width / 2) + " " + number(-height / 2) + ")";
+        return turn + mirror + centred(width, height);
+    }
+
+    private static String centred(double width, double height) {
+        return "translate(" + number(-width / 2) + " " + number(-height / 2) + ")";
     }
 
     private static String arcminutes(double arcsec) {

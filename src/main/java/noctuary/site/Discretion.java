@@ -2,8 +2,8 @@ package noctuary.site;
 
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import noctuary.entry.Journal;
@@ -18,7 +18,10 @@ final class Discretion {
     private static final Pattern FRAME = Pattern.compile(
             "[^\\s\"'<>|,;()]+\\.(?:fits?|fts|tiff?|png|jpe?g)(?:\\.(?:fz|gz))?\\b", Pattern.CASE_INSENSITIVE);
 
-    private final Map<String, String> folders = new LinkedHashMap<>();
+    private static final Comparator<String> LONGEST_FIRST =
+            Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder());
+
+    private final Map<String, String> folders = new TreeMap<>(LONGEST_FIRST);
     private final boolean fileNames;
 
     Discretion(Journal journal) {
@@ -37,25 +40,19 @@ final class Discretion {
     /** A sentence without paths, and without names of frames unless they may be told. */
     String text(String text) {
         String said = text;
-        for (String folder : byLength()) {
-            said = said.replace(folder, folders.get(folder));
+        for (Map.Entry<String, String> folder : folders.entrySet()) {
+            said = said.replace(folder.getKey(), folder.getValue());
         }
         said = ABSOLUTE.matcher(said).replaceAll("");
-        return fileNames ? said : FRAME.matcher(said).replaceAll(Matcher.quoteReplacement("a frame"));
+        return fileNames ? said : FRAME.matcher(said).replaceAll(Matcher.quoteReplacement("a file"));
     }
 
-    /** A file as it may be named, such as {@code entries/m27.md}, {@code lights/003.fits} or {@code a frame}. */
+    /** A file as it may be named, such as {@code entries/m27.md}, {@code lights/003.fits} or {@code a file}. */
     String file(String file) {
         return text(file);
     }
 
     boolean namesFiles() {
         return fileNames;
-    }
-
-    private Iterable<String> byLength() {
-        return folders.keySet().stream()
-                .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder()))
-                .toList();
     }
 }

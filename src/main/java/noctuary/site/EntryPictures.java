@@ -62,9 +62,17 @@ final class EntryPictures {
         List<EntryPage.Step> steps = version.steps().stream()
                 .map(step -> new EntryPage.Step(step.choice(), step.setting()))
                 .toList();
-        boolean isHero = face.filter(version.name()::equals).isPresent();
-        Plate plate = isHero ? null : plates.plate(sheet, version.name(), Markup.NONE);
+        boolean alone =
+                shownVersions() == 1 && face.filter(version.name()::equals).isPresent();
+        Plate plate = alone ? null : plates.plate(sheet, version.name(), Markup.NONE);
         return new EntryPage.VersionPart(version.name(), version.from(), steps, plate);
+    }
+
+    /** A single version is the page's first picture already; several stand side by side. */
+    private long shownVersions() {
+        return sheet.entry().versions().stream()
+                .filter(version -> plates.plate(sheet, version.name(), Markup.NONE) != null)
+                .count();
     }
 
     private Markup overlay() {

@@ -23,7 +23,9 @@ final class Rows {
                 ledger.targetLink(page, sheet),
                 ledger.rigLink(page, sheet),
                 ledger.siteName(sheet),
-                List.copyOf(sheet.exposureByFilter().keySet()),
+                sheet.exposureByFilter().keySet().stream()
+                        .filter(filter -> !filter.isEmpty())
+                        .toList(),
                 sheet.night().map(Object::toString).orElse(""),
                 sheet.figure(Figure.EXPOSURE)
                         .map(q -> Numerals.hours(q.value()))

@@ -45,7 +45,7 @@ class PrintTest {
     @Test
     void namesOfFramesAreToldOnlyWhenPublished() {
         Discretion secret = new Discretion(Fixture.content(false).journal());
-        assertThat(secret.text("lights/IMG_0042.FIT.gz is empty")).isEqualTo("a frame is empty");
+        assertThat(secret.text("lights/IMG_0042.FIT.gz is empty")).isEqualTo("a file is empty");
         assertThat(secret.file("entries/m27/entry.md")).isEqualTo("entries/m27/entry.md");
     }
 
