@@ -28,8 +28,8 @@ final class Attachments {
             problems.addAll(publish(entry.file(), entry.attachments(), page));
         }
         for (var rig : journal.rigs().values()) {
-            problems.addAll(
-                    publish(rig.file(), rig.attachments(), output.resolve("rigs").resolve(rig.id())));
+            problems.addAll(publish(
+                    rig.file(), rig.attachments(), output.resolve("rigs").resolve(rig.id())));
         }
         return problems;
     }

@@ -45,9 +45,11 @@ final class FilteredTile {
         this.test = test;
         this.filter = test.filter();
         this.source = new PixelRows(plane, sampling, mesh);
-        this.ceilings = new BlockMap(BLOCK, (x, y) -> mesh.roughnessAt(x, y) > 0
-                ? Float.MAX_VALUE
-                : mesh.levelAt(x, y) - mesh.level() + CEILING_SIGMAS * mesh.noiseAt(x, y));
+        this.ceilings = new BlockMap(
+                BLOCK,
+                (x, y) -> mesh.roughnessAt(x, y) > 0
+                        ? Float.MAX_VALUE
+                        : mesh.levelAt(x, y) - mesh.level() + CEILING_SIGMAS * mesh.noiseAt(x, y));
         this.noises = new BlockMap(BLOCK, mesh::noiseAt);
         this.square = filter.square();
         this.halo = filter.aside() + 1;

@@ -45,8 +45,9 @@ final class Measurement {
     private StarField measured(BackgroundMesh mesh, Background background, Psf psf) {
         MatchedFilter filter = MatchedFilter.of(psf.shownFwhm(), sampling);
         PointTest points = new PointTest(sampling, Math.max(1, 0.9 * psf.fwhm()));
-        List<Detection> found =
-                new Detector(plane, sampling, mesh, new PeakTest(filter, points, SIGMAS, psf.photonSlope())).find(tile -> true);
+        List<Detection> found = new Detector(
+                        plane, sampling, mesh, new PeakTest(filter, points, SIGMAS, psf.photonSlope()))
+                .find(tile -> true);
         double limit = SaturationLevel.of(plane, mesh, found, conditions.saturationAdu());
         StampCutter cutter = new StampCutter(plane, sampling, mesh, limit);
         List<MeasuredStar> stars = new StarFitter(

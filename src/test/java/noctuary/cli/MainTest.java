@@ -65,7 +65,9 @@ class MainTest {
     @Test
     void aJournalJustBegunRendersCleanly() {
         assertThat(run("begin", file("nights"))).isZero();
-        assertThat(run("render", "--journal", file("nights"))).as(err.toString()).isZero();
+        assertThat(run("render", "--journal", file("nights")))
+                .as(err.toString())
+                .isZero();
         assertThat(folder.resolve("nights/output/index.html")).exists();
     }
 
@@ -92,9 +94,12 @@ class MainTest {
                 .isZero();
         Path note = journal.root().resolve("entries/2025-06-14-m-27/entry.md");
         assertThat(Files.readString(note)).contains("exposure: [{count: 1, seconds: 120}]", "rig: heron");
-        assertThat(run("check", "--journal", folder.toString())).as(out.toString()).isZero();
+        assertThat(run("check", "--journal", folder.toString()))
+                .as(out.toString())
+                .isZero();
         Files.writeString(note, "mine");
-        assertThat(run("note", "--journal", folder.toString(), light.toString())).isZero();
+        assertThat(run("note", "--journal", folder.toString(), light.toString()))
+                .isZero();
         assertThat(note).hasContent("mine");
     }
 
@@ -126,7 +131,8 @@ class MainTest {
     void measurePrintsOneObjectALineWithTheKeysOfTheInterface() throws Exception {
         Path frame = FrameDraft.stars(3, 1).card("EXPTIME", "60.0").write(folder.resolve("a.fits"));
         Files.writeString(folder.resolve("b.fits"), "junk");
-        assertThat(run("measure", "--json", "--stars", frame.toString(), file("b.fits"))).isEqualTo(1);
+        assertThat(run("measure", "--json", "--stars", frame.toString(), file("b.fits")))
+                .isEqualTo(1);
         String[] lines = out.toString().split("\n");
         assertThat(lines).hasSize(2);
         JsonNode report = new ObjectMapper().readTree(lines[0]);
@@ -134,9 +140,27 @@ class MainTest {
         report.fieldNames().forEachRemaining(keys::add);
         assertThat(keys)
                 .containsExactly(
-                        "file", "kind", "width", "height", "planes", "mosaic", "object", "taken", "exposureSeconds",
-                        "exposures", "filter", "gain", "sensorTemperatureC", "imageScale", "field", "background",
-                        "stars", "zones", "defects", "problems", "list");
+                        "file",
+                        "kind",
+                        "width",
+                        "height",
+                        "planes",
+                        "mosaic",
+                        "object",
+                        "taken",
+                        "exposureSeconds",
+                        "exposures",
+                        "filter",
+                        "gain",
+                        "sensorTemperatureC",
+                        "imageScale",
+                        "field",
+                        "background",
+                        "stars",
+                        "zones",
+                        "defects",
+                        "problems",
+                        "list");
         assertThat(report.get("imageScale").isNull()).isTrue();
         assertThat(report.get("stars").get("fwhmPx").get("median").asDouble()).isBetween(2.9, 3.1);
         assertThat(report.get("list").get(0).fieldNames())

@@ -24,7 +24,10 @@ class CacheTest {
         new SmallJournal(root)
                 .entry("m27", "title: A", "frames: ['*.fits']", "stack: s.fits")
                 .frame("m27", "a.fits", FrameDraft.stars(3, 1).card("EXPTIME", "60.0"))
-                .frame("m27", "s.fits", FrameDraft.stars(3, 2).card("EXPTIME", "60.0").card("NCOMBINE", "9"));
+                .frame(
+                        "m27",
+                        "s.fits",
+                        FrameDraft.stars(3, 2).card("EXPTIME", "60.0").card("NCOMBINE", "9"));
     }
 
     private Rendering.Outcome render() throws Exception {

@@ -42,7 +42,10 @@ class ExposureFactTest {
                 .frame(SLUG, "a.fits", light(1, "22:00:00", "120.0", "L"))
                 .frame(SLUG, "b.fits", light(2, "22:03:00", "120.0", "L"))
                 .frame(SLUG, "c.fits", light(3, "22:06:00", "300.0", "H"))
-                .frame(SLUG, "d.fits", FrameDraft.empty(64, 48, 4).card("IMAGETYP", "'DARK'").card("EXPTIME", "300.0"));
+                .frame(
+                        SLUG,
+                        "d.fits",
+                        FrameDraft.empty(64, 48, 4).card("IMAGETYP", "'DARK'").card("EXPTIME", "300.0"));
         EntrySheet sheet = journal.sheet(SLUG);
         assertThat(seconds(sheet.figure(Figure.EXPOSURE))).isEqualTo(540);
         assertThat(sheet.exposureByFilter().keySet()).containsExactly("H", "L");
@@ -118,7 +121,9 @@ class ExposureFactTest {
         EntrySheet sheet = journal.sheet(SLUG);
         Fact.Known<Quantity> known = (Fact.Known<Quantity>) sheet.figure(Figure.EXPOSURE);
         assertThat(known.reading().value().value()).isEqualTo(120);
-        assertThat(known.disagreeing()).singleElement().satisfies(r -> assertThat(r.value().value()).isEqualTo(240));
+        assertThat(known.disagreeing())
+                .singleElement()
+                .satisfies(r -> assertThat(r.value().value()).isEqualTo(240));
         assertThat(sheet.problems())
                 .extracting(Problem::what)
                 .contains("the note says 240 s, the sum of the frames says 120 s");

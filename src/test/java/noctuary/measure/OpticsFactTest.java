@@ -53,8 +53,7 @@ class OpticsFactTest {
     @Test
     void theSkyIsBelievedAndTheDisagreeingHeaderIsSaid() {
         double degPerPx = 206.264806 * 3.3 / 573 / 3600;
-        EntrySheet sheet = with(sized()
-                .card("XPIXSZ", "3.3")
+        EntrySheet sheet = with(sized().card("XPIXSZ", "3.3")
                 .card("FOCALLEN", "560.0")
                 .card("CTYPE1", "'RA---TAN'")
                 .card("CTYPE2", "'DEC--TAN'")
@@ -69,9 +68,7 @@ class OpticsFactTest {
         assertThat(value(sheet, Figure.FOCAL_LENGTH)).isCloseTo(573, within(0.01));
         Fact.Known<Quantity> focal = (Fact.Known<Quantity>) sheet.figure(Figure.FOCAL_LENGTH);
         assertThat(focal.disagreeing()).extracting(r -> r.value().value()).contains(560.0);
-        assertThat(sheet.problems())
-                .extracting(Problem::what)
-                .contains("the header says 560 mm, the sky says 573 mm");
+        assertThat(sheet.problems()).extracting(Problem::what).contains("the header says 560 mm, the sky says 573 mm");
     }
 
     /** With binning 2, XPIXSZ 7.52 is the binned pixel of a 3.76 µm camera: 2.7698 arcsec/px at 560 mm, not 5.5397. */
