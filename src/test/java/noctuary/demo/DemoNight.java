@@ -3,6 +3,7 @@ package noctuary.demo;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.stream.IntStream;
 
@@ -55,7 +56,7 @@ final class DemoNight {
         Passband[] bands = Passband.of(rig, entry.filter());
         Scene scene = Scene.of(entry, sky, optics, bands, List.of(moment));
         Sensor sensor = new Sensor(rig);
-        Path file = folder.resolve("lights").resolve(String.format(java.util.Locale.ROOT, "%02d.fits.fz", n + 1));
+        Path file = folder.resolve("lights").resolve(String.format(Locale.ROOT, "%02d.fits.fz", n + 1));
         int[] counts = sensor.frame(scene, entry.seconds(), random);
         FrameWriter.write(file, new int[][] {counts}, rig.width(), Cards.ofFrame(entry, moment, entry.filter()));
         int middle = bands.length / 2;

@@ -1,6 +1,7 @@
 package noctuary.demo;
 
 import java.time.Instant;
+import java.util.List;
 
 /**
  * The state of sky and rig during one exposure.
@@ -53,7 +54,7 @@ record Moment(
         return 1 + 0.05 * new Turbulence(slug.hashCode()).at(0.37 + 0.73 * frame, 0.5);
     }
 
-    private static double nth(java.util.List<Double> values, int frame, double otherwise) {
+    private static double nth(List<Double> values, int frame, double otherwise) {
         return values.isEmpty() ? otherwise : values.get(frame % values.size());
     }
 

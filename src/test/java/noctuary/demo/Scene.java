@@ -1,5 +1,6 @@
 package noctuary.demo;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -42,7 +43,7 @@ record Scene(float[][] planes, double[] skyRate, int width, int height) {
     private static void glowRow(Glow glow, Pointing p, Passband[] bands, float[][] planes, int y, double scale) {
         double[] light = new double[4];
         for (int x = 0; x < p.width(); x++) {
-            java.util.Arrays.fill(light, 0);
+            Arrays.fill(light, 0);
             glow.addTo(p.east(x, y), p.north(x, y), light);
             for (int b = 0; b < bands.length; b++) {
                 planes[b][y * p.width() + x] = (float) (scale * bands[b].of(light));

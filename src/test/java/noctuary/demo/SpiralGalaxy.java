@@ -16,6 +16,7 @@ import static noctuary.demo.Glow.add;
  * @param contrast of the arms, 0 none
  * @param patchiness 0 smooth arms, 1 broken into patches
  * @param dust optical depth of the lanes
+ * @param torn 0 lanes that follow the arms, 1 lanes that wander and break off
  * @param knots strength of the glowing knots
  */
 record SpiralGalaxy(
@@ -32,6 +33,7 @@ record SpiralGalaxy(
         double contrast,
         double patchiness,
         double dust,
+        double torn,
         double knots,
         Turbulence noise)
         implements Glow {
@@ -67,7 +69,8 @@ record SpiralGalaxy(
         double phase = arms * wound
                 + loose
                         * noise.fractal(1.3 * Math.sqrt(grain) * px, 1.3 * Math.sqrt(grain) * py, 5)
-                        * Math.min(1, 1.4 * r / scaleArcsec);
+                        * Math.min(1, 1.4 * r / scaleArcsec)
+                + torn * 1.9 * noise.fractal(2.2 * px * Math.sqrt(grain) - 5, 2.2 * py * Math.sqrt(grain), 4);
         double inner = 1 - StrictMath.exp(-StrictMath.pow(r / (0.5 * scaleArcsec), 2));
         double arm = crest(phase, 3) * inner;
         double broken = 1
@@ -98,9 +101,10 @@ record SpiralGalaxy(
 
     private double lanes(double phase, double px, double py, double inner) {
         double lane = crest(phase + (pitchDeg > 0 ? -0.85 : 0.85), 5);
-        double torn = noise.stirred(2.6 * px - 11, 2.6 * py + 7, 5, 0.5);
+        double rough = noise.stirred(2.6 * px - 11, 2.6 * py + 7, 5, 0.5);
+        double kept = 1 - torn + torn * Math.max(0, 0.45 + 2.2 * noise.fractal(1.3 * px + 21, 1.3 * py, 3));
         double web = noise.stirred(5.5 * px + 3, 5.5 * py - 5, 5, 0.6);
-        return dust * (0.2 + 0.8 * inner) * (lane * (0.3 + 1.2 * torn) + 0.5 * web * web * (0.4 + 0.6 * inner));
+        return dust * (0.2 + 0.8 * inner) * (lane * (0.3 + 1.2 * rough) * kept + 0.5 * web * web * (0.4 + 0.6 * inner));
     }
 
     private double knot(double px, double py) {

@@ -3,6 +3,7 @@ package noctuary.demo;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 
 /** What one written file truly holds, as a line of {@code truth.csv}. */
 record Truth(String line) {
@@ -49,7 +50,7 @@ record Truth(String line) {
                 noise));
     }
 
-    private static double mean(List<Moment> moments, java.util.function.ToDoubleFunction<Moment> value) {
+    private static double mean(List<Moment> moments, ToDoubleFunction<Moment> value) {
         return moments.stream().mapToDouble(value).average().orElse(Double.NaN);
     }
 }
