@@ -15,13 +15,15 @@ final class CircleCheck {
         double circle = circleMm.getAsDouble();
         boolean inside = diagonal <= circle;
         String verdict = inside
-                ? "the corners are inside, with %s to spare on each side.".formatted(Words.mm((circle - diagonal) / 2))
-                : "the corners are outside by %s on each side and will be dark or poorly shaped."
-                        .formatted(Words.mm((diagonal - circle) / 2));
+                ? Words.say("the corners are inside, with %s to spare on each side.", Words.mm((circle - diagonal) / 2))
+                : Words.say(
+                        "the corners are outside by %s on each side and will be dark or poorly shaped.",
+                        Words.mm((diagonal - circle) / 2));
         return Optional.of(new Check(
                 "image-circle",
                 inside ? Check.Level.OK : Check.Level.WARN,
-                "The sensor is %s from corner to corner, the image circle %s wide: %s"
-                        .formatted(Words.mm(diagonal), Words.mm(circle), verdict)));
+                Words.say(
+                        "The sensor is %s from corner to corner, the image circle %s wide: %s",
+                        Words.mm(diagonal), Words.mm(circle), verdict)));
     }
 }

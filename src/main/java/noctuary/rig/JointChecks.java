@@ -35,7 +35,8 @@ final class JointChecks {
         }
         if (a.rear().isEmpty() || b.front().isEmpty()) {
             String missing = a.rear().isEmpty() ? "rear of " + a.name() : "front of " + b.name();
-            return Optional.of(check(a, b, Check.Level.WARN, "not checked, the %s is not written.".formatted(missing)));
+            return Optional.of(
+                    check(a, b, Check.Level.WARN, Words.say("not checked, the %s is not written.", missing)));
         }
         return Optional.of(joint(a, b, a.rear().get(), b.front().get()));
     }
@@ -43,11 +44,11 @@ final class JointChecks {
     private static Check joint(RigSpec.TrainPart a, RigSpec.TrainPart b, RigSpec.Joint rear, RigSpec.Joint front) {
         if (rear.unread() || front.unread()) {
             String text = (rear.unread() ? rear : front).text();
-            return check(a, b, Check.Level.WARN, "not checked, \"%s\" is not understood: %s.".formatted(text, HOW));
+            return check(a, b, Check.Level.WARN, Words.say("not checked, \"%s\" is not understood: %s.", text, HOW));
         }
         Optional<String> hindrance = Mating.hindrance(rear, front);
         if (hindrance.isPresent()) {
-            String sentence = "they will not mate: %s. %s".formatted(hindrance.get(), Mating.adapter(rear, front));
+            String sentence = Words.say("they will not mate: %s. %s", hindrance.get(), Mating.adapter(rear, front));
             return check(a, b, Check.Level.WRONG, sentence);
         }
         Optional<String> odd = oddity(rear).or(() -> oddity(front));
@@ -57,8 +58,9 @@ final class JointChecks {
                         a,
                         b,
                         Check.Level.OK,
-                        "%s, %s into %s."
-                                .formatted(Mating.size(rear), Mating.gender(rear.male()), Mating.gender(front.male())));
+                        Words.say(
+                                "%s, %s into %s.",
+                                Mating.size(rear), Mating.gender(rear.male()), Mating.gender(front.male())));
     }
 
     /** A pitch that no standard knows is a slip of the pen more often than a thread. */
@@ -71,15 +73,16 @@ final class JointChecks {
         }
         List<String> usual = Threads.usualOf(joint.diameterMm());
         String hint = usual.isEmpty() ? "" : "; usual at that diameter: " + Words.list(usual);
-        return Optional.of("they would mate, but \"%s\" has a pitch that neither ISO 261 nor the inch series knows%s."
-                .formatted(joint.text(), hint));
+        return Optional.of(Words.say(
+                "they would mate, but \"%s\" has a pitch that neither ISO 261 nor the inch series knows%s.",
+                joint.text(), hint));
     }
 
     private static Check check(RigSpec.TrainPart a, RigSpec.TrainPart b, Check.Level level, String sentence) {
         return new Check(
-                "joint-%s-%s".formatted(id(a), id(b)),
+                Words.say("joint-%s-%s", id(a), id(b)),
                 level,
-                "%s to %s: %s".formatted(capitalised(a.name()), b.name(), sentence));
+                Words.say("%s to %s: %s", capitalised(a.name()), b.name(), sentence));
     }
 
     private static String id(RigSpec.TrainPart part) {

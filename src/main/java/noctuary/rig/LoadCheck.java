@@ -18,12 +18,12 @@ final class LoadCheck {
         return Optional.of(new Check(
                 "mount-load",
                 level(share),
-                "The mount carries %s of the %s it is rated for (%s %%): %s"
-                        .formatted(
-                                Words.kg(payloadKg.getAsDouble()),
-                                Words.kg(capacityKg.getAsDouble()),
-                                Words.number(100 * share, 0),
-                                verdict(share))));
+                Words.say(
+                        "The mount carries %s of the %s it is rated for (%s %%): %s",
+                        Words.kg(payloadKg.getAsDouble()),
+                        Words.kg(capacityKg.getAsDouble()),
+                        Words.number(100 * share, 0),
+                        verdict(share))));
     }
 
     private static Check.Level level(double share) {

@@ -20,19 +20,19 @@ final class Mating {
             return Optional.of(diameters(rear, front));
         }
         if (Math.abs(rear.pitchMm() - front.pitchMm()) > SAME_PITCH_MM) {
-            return Optional.of(
-                    ("both are %s wide, but the pitch is %s on one side and %s on the other: they look alike and "
-                                    + "bind after a turn or two, so never force them")
-                            .formatted(
-                                    Words.mm(rear.diameterMm()), Words.mm(rear.pitchMm()), Words.mm(front.pitchMm())));
+            return Optional.of(Words.say(
+                    "both are %s wide, but the pitch is %s on one side and %s on the other: they look alike and "
+                            + "bind after a turn or two, so never force them",
+                    Words.mm(rear.diameterMm()), Words.mm(rear.pitchMm()), Words.mm(front.pitchMm())));
         }
         return rear.male() == front.male() ? Optional.of("both are " + gender(rear.male())) : Optional.empty();
     }
 
     /** The ring that would join them, front end first. */
     static String adapter(RigSpec.Joint rear, RigSpec.Joint front) {
-        return "An adapter with %s %s in front and %s %s behind joins them; its length counts in the spacing."
-                .formatted(size(rear), gender(!rear.male()), size(front), gender(!front.male()));
+        return Words.say(
+                "An adapter with %s %s in front and %s %s behind joins them; its length counts in the spacing.",
+                size(rear), gender(!rear.male()), size(front), gender(!front.male()));
     }
 
     /** Size without gender, as written on a part. */
@@ -42,10 +42,10 @@ final class Mating {
         }
         double tpi = Threads.MM_PER_INCH / joint.pitchMm();
         if (!Threads.standardMetricPitch(joint.pitchMm()) && Math.abs(tpi - Math.rint(tpi)) < 1e-6) {
-            return "%s in x %s tpi"
-                    .formatted(Words.number(joint.diameterMm() / Threads.MM_PER_INCH, 4), Words.number(tpi, 1));
+            return Words.say(
+                    "%s in x %s tpi", Words.number(joint.diameterMm() / Threads.MM_PER_INCH, 4), Words.number(tpi, 1));
         }
-        return "M%sx%s".formatted(Words.number(joint.diameterMm(), 2), Words.number(joint.pitchMm(), 3));
+        return Words.say("M%sx%s", Words.number(joint.diameterMm(), 2), Words.number(joint.pitchMm(), 3));
     }
 
     static String gender(boolean male) {
@@ -62,8 +62,9 @@ final class Mating {
 
     private static String diameters(RigSpec.Joint rear, RigSpec.Joint front) {
         double apart = Math.abs(rear.diameterMm() - front.diameterMm());
-        String plain = "%s is %s wide and %s is %s"
-                .formatted(size(rear), Words.mm(rear.diameterMm()), size(front), Words.mm(front.diameterMm()));
+        String plain = Words.say(
+                "%s is %s wide and %s is %s",
+                size(rear), Words.mm(rear.diameterMm()), size(front), Words.mm(front.diameterMm()));
         double grip = Threads.profileDepthMm(Math.max(rear.pitchMm(), front.pitchMm()));
         return apart < grip ? plain + ": close enough to grip a little, and to fall out, so never trust it" : plain;
     }

@@ -18,26 +18,25 @@ final class SamplingCheck {
         boolean tooFine = pixelUm.isPresent()
                 && ratio.isPresent()
                 && pixelUm.getAsDouble() < Optics.nyquistPitchUm(Optics.GREEN_NM, ratio.getAsDouble());
-        String text =
-                "One pixel covers %s arcsec: stars of %s arcsec or wider (FWHM) span two pixels, the least to measure "
-                                .formatted(
-                                        Words.number(scale.getAsDouble(), 2),
-                                        Words.number(PIXELS_PER_FWHM * scale.getAsDouble(), 2))
-                        + "a width from; narrower ones show the pixels rather than the sky."
-                        + diffraction(airyFwhm)
-                        + (tooFine ? fine(ratio.getAsDouble()) : "");
+        String text = Words.say(
+                        "One pixel covers %s arcsec: stars of %s arcsec or wider (FWHM) span two pixels, the least to measure ",
+                        Words.number(scale.getAsDouble(), 2), Words.number(PIXELS_PER_FWHM * scale.getAsDouble(), 2))
+                + "a width from; narrower ones show the pixels rather than the sky."
+                + diffraction(airyFwhm)
+                + (tooFine ? fine(ratio.getAsDouble()) : "");
         return Optional.of(new Check("sampling", tooFine ? Check.Level.WARN : Check.Level.OK, text));
     }
 
     private static String diffraction(OptionalDouble airyFwhm) {
         return airyFwhm.isPresent()
-                ? " Without any air the optics could reach %s arcsec."
-                        .formatted(Words.number(airyFwhm.getAsDouble(), 2))
+                ? Words.say(
+                        " Without any air the optics could reach %s arcsec.", Words.number(airyFwhm.getAsDouble(), 2))
                 : "";
     }
 
     private static String fine(double ratio) {
-        return " The pixels are finer than even perfect optics can fill: at f/%s pixels of %s µm would lose nothing."
-                .formatted(Words.number(ratio, 1), Words.number(Optics.nyquistPitchUm(Optics.GREEN_NM, ratio), 2));
+        return Words.say(
+                " The pixels are finer than even perfect optics can fill: at f/%s pixels of %s µm would lose nothing.",
+                Words.number(ratio, 1), Words.number(Optics.nyquistPitchUm(Optics.GREEN_NM, ratio), 2));
     }
 }

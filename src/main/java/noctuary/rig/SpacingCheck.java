@@ -36,27 +36,29 @@ final class SpacingCheck {
         List<String> missing = spacing.unmeasured();
         return missing.isEmpty()
                 ? "The distance from corrector to sensor is not known: no part of the train has a length."
-                : "The distance from corrector to sensor cannot be summed: write the length of %s."
-                        .formatted(Words.list(missing));
+                : Words.say(
+                        "The distance from corrector to sensor cannot be summed: write the length of %s.",
+                        Words.list(missing));
     }
 
     private static String sentence(Spacing spacing, double residual) {
-        return "%s %s are there (%s), %s are wanted%s. %s"
-                .formatted(
-                        verdict(residual),
-                        Words.mm(spacing.actualMm().orElseThrow()),
-                        sum(spacing),
-                        Words.mm(spacing.requiredMm().orElseThrow()),
-                        glass(spacing),
-                        advice(residual));
+        return Words.say(
+                "%s %s are there (%s), %s are wanted%s. %s",
+                verdict(residual),
+                Words.mm(spacing.actualMm().orElseThrow()),
+                sum(spacing),
+                Words.mm(spacing.requiredMm().orElseThrow()),
+                glass(spacing),
+                advice(residual));
     }
 
     private static String verdict(double residual) {
         if (Math.abs(residual) < 0.005) {
             return "The sensor is at the corrector's distance:";
         }
-        return "The sensor is %s too %s the corrector:"
-                .formatted(Words.mm(Math.abs(residual)), residual < 0 ? "close to" : "far from");
+        return Words.say(
+                "The sensor is %s too %s the corrector:",
+                Words.mm(Math.abs(residual)), residual < 0 ? "close to" : "far from");
     }
 
     private static String sum(Spacing spacing) {
@@ -68,23 +70,24 @@ final class SpacingCheck {
 
     private static String glass(Spacing spacing) {
         return spacing.glassShiftMm() > 0
-                ? " (%s as stated, plus %s because filter glass moves the focus back; glass taken as n = %s)"
-                        .formatted(
-                                Words.mm(spacing.statedMm().orElseThrow()),
-                                Words.mm(spacing.glassShiftMm()),
-                                Words.number(Spacing.FILTER_GLASS_INDEX, 4))
+                ? Words.say(
+                        " (%s as stated, plus %s because filter glass moves the focus back; glass taken as n = %s)",
+                        Words.mm(spacing.statedMm().orElseThrow()),
+                        Words.mm(spacing.glassShiftMm()),
+                        Words.number(Spacing.FILTER_GLASS_INDEX, 4))
                 : "";
     }
 
     private static String advice(double residual) {
-        String tolerance = "tolerance ± %s, common practice, no source: the maker's drawing overrides"
-                .formatted(Words.mm(Spacing.TOLERANCE_MM));
+        String tolerance = Words.say(
+                "tolerance ± %s, common practice, no source: the maker's drawing overrides",
+                Words.mm(Spacing.TOLERANCE_MM));
         if (level(residual) == Check.Level.OK) {
-            return "That is within tolerance (%s).".formatted(tolerance);
+            return Words.say("That is within tolerance (%s).", tolerance);
         }
         String mend = residual < 0
-                ? "Add a shim or a longer spacer: %s more".formatted(Words.mm(-residual))
-                : "A shim cannot help; a spacer shorter by %s can".formatted(Words.mm(residual));
-        return "%s (%s).".formatted(mend, tolerance);
+                ? Words.say("Add a shim or a longer spacer: %s more", Words.mm(-residual))
+                : Words.say("A shim cannot help; a spacer shorter by %s can", Words.mm(residual));
+        return Words.say("%s (%s).", mend, tolerance);
     }
 }

@@ -3,10 +3,16 @@ package noctuary.rig;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 
 /** Numbers and lists as the checks' sentences write them. */
 final class Words {
     private Words() {}
+
+    /** The sentence with its words filled in, each for a {@code %s}. */
+    static String say(String sentence, Object... words) {
+        return String.format(Locale.ROOT, sentence, words);
+    }
 
     /** Rounded to that many decimals, without trailing zeros. */
     static String number(double value, int decimals) {
