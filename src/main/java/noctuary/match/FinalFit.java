@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 
 /** Fits an accepted transform to all stars that both lists hold. */
 final class FinalFit {
-    private static final double FIRST_REACH_PX = 3;
+    private static final double FIRST_REACH_PX = 6;
     private static final double LEAST_REACH_PX = 0.4;
     private static final double CLIP_SIGMAS = 3.5;
     private static final double SPACING_SHARE = 0.3;

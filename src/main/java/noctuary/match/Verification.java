@@ -29,19 +29,16 @@ final class Verification {
 
     /** The proposal least likely an accident, refined; empty where none stands. */
     Optional<Similarity> best(List<Similarity> proposals) {
-        double least = Chance.LIMIT;
-        Similarity best = null;
+        Optional<Verdict> best = Optional.empty();
         for (Similarity proposal : proposals) {
-            Optional<Verdict> verdict = test(proposal);
-            if (verdict.isPresent() && verdict.get().logAccidents() < least) {
-                least = verdict.get().logAccidents();
-                best = verdict.get().transform();
-            }
+            double least = best.map(Verdict::logAccidents).orElse(Chance.LIMIT);
             if (least < BEYOND_DOUBT) {
                 break;
             }
+            Optional<Verdict> better = test(proposal).filter(v -> v.logAccidents() < least);
+            best = better.isPresent() ? better : best;
         }
-        return Optional.ofNullable(best);
+        return best.map(Verdict::transform);
     }
 
     private record Verdict(Similarity transform, double logAccidents) {}

@@ -1,9 +1,11 @@
 package noctuary.rig;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** Every joint of the train, one check each. */
 final class JointChecks {
@@ -16,8 +18,13 @@ final class JointChecks {
         List<RigSpec.TrainPart> joined =
                 train.stream().filter(part -> !sitsInside(part)).toList();
         List<Check> checks = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
         for (int i = 1; i < joined.size(); i++) {
-            between(joined.get(i - 1), joined.get(i)).ifPresent(checks::add);
+            String number = "-" + i;
+            between(joined.get(i - 1), joined.get(i))
+                    .map(check ->
+                            ids.add(check.id()) ? check : new Check(check.id() + number, check.level(), check.text()))
+                    .ifPresent(checks::add);
         }
         return checks;
     }

@@ -41,44 +41,53 @@ public record Darkness(Optional<Instant> begins, Optional<Instant> ends, Duratio
                 total(moonless));
     }
 
-    private record Span(Instant from, Instant to) {}
+    private record Span(Instant from, Instant to) {
+        Instant middle() {
+            return from.plus(Duration.between(from, to).dividedBy(2));
+        }
+    }
 
     /** Spans within which the function is negative. */
     private static List<Span> below(ToDoubleFunction<Instant> function, Span within) {
+        List<Instant> edges = edges(function, within);
         List<Span> spans = new ArrayList<>();
-        Instant start = function.applyAsDouble(within.from()) < 0 ? within.from() : null;
-        Instant t = within.from();
-        while (t.isBefore(within.to())) {
-            Instant next = t.plus(STEP).isBefore(within.to()) ? t.plus(STEP) : within.to();
-            boolean negative = function.applyAsDouble(next) < 0;
-            if (negative && start == null) {
-                start = crossing(function, t, next);
-            } else if (!negative && start != null) {
-                spans.add(new Span(start, crossing(function, t, next)));
-                start = null;
+        for (int i = 1; i < edges.size(); i++) {
+            Span span = new Span(edges.get(i - 1), edges.get(i));
+            if (function.applyAsDouble(span.middle()) < 0) {
+                spans.add(span);
             }
-            t = next;
-        }
-        if (start != null) {
-            spans.add(new Span(start, within.to()));
         }
         return spans;
     }
 
-    /** Where the function changes sign, by halving. */
-    private static Instant crossing(ToDoubleFunction<Instant> function, Instant from, Instant to) {
-        boolean negative = function.applyAsDouble(from) < 0;
-        Instant low = from;
-        Instant high = to;
-        while (Duration.between(low, high).toSeconds() > PRECISION_SECONDS) {
-            Instant middle = low.plus(Duration.between(low, high).dividedBy(2));
-            if (function.applyAsDouble(middle) < 0 == negative) {
-                low = middle;
-            } else {
-                high = middle;
+    /** Both ends, and every change of sign between them that lasts more than a step. */
+    private static List<Instant> edges(ToDoubleFunction<Instant> function, Span within) {
+        List<Instant> edges = new ArrayList<>(List.of(within.from()));
+        Instant t = within.from();
+        boolean negative = function.applyAsDouble(t) < 0;
+        while (t.isBefore(within.to())) {
+            Instant next = t.plus(STEP).isBefore(within.to()) ? t.plus(STEP) : within.to();
+            boolean nextNegative = function.applyAsDouble(next) < 0;
+            if (nextNegative != negative) {
+                edges.add(crossing(function, new Span(t, next)));
             }
+            negative = nextNegative;
+            t = next;
         }
-        return high;
+        edges.add(within.to());
+        return edges;
+    }
+
+    /** Where the function changes sign, by halving. */
+    private static Instant crossing(ToDoubleFunction<Instant> function, Span within) {
+        boolean negative = function.applyAsDouble(within.from()) < 0;
+        Span span = within;
+        while (Duration.between(span.from(), span.to()).toSeconds() > PRECISION_SECONDS) {
+            Instant middle = span.middle();
+            boolean before = function.applyAsDouble(middle) < 0 == negative;
+            span = before ? new Span(middle, span.to()) : new Span(span.from(), middle);
+        }
+        return span.to();
     }
 
     private static Duration total(List<Span> spans) {

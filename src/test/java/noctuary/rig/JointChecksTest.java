@@ -88,6 +88,14 @@ class JointChecksTest {
                 .contains("joint-corrector-spacer", "joint-spacer-camera");
     }
 
+    @Test
+    void partsOfOneNameKeepChecksApart() {
+        RigSpec.TrainPart ring = part("ring", mm(5), "M48x0.75 female", "M48x0.75 male");
+        assertThat(JointChecks.of(Rigs.with(ring, ring, ring).train()))
+                .extracting(Check::id)
+                .containsExactly("joint-ring-ring", "joint-ring-ring-2");
+    }
+
     private static Check joint(String rear, String front) {
         RigSpec rig = Rigs.with(part("corrector", absent(), "", rear), part("spacer", mm(55), front, ""));
         return JointChecks.of(rig.train()).get(0);

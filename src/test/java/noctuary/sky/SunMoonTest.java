@@ -46,6 +46,14 @@ class SunMoonTest {
         assertThat(sky.moonLit()).isCloseTo(lit, within(0.0015));
     }
 
+    /** PyEphem 4.1.4 at Greenwich, 2025-03-20: sunset and the ends of the three twilights; 0.013 degrees are 5 s. */
+    @ParameterizedTest
+    @CsvSource({"18:13:23, -0.8333", "18:46:44, -6", "19:26:10, -12", "20:07:17, -18"})
+    void twilightsOverGreenwich(String time, double altitudeDeg) {
+        SkyAt sky = SkyAt.at(Instant.parse("2025-03-20T" + time + "Z"), GREENWICH);
+        assertThat(sky.sun().altitudeDeg()).isCloseTo(altitudeDeg, within(0.013));
+    }
+
     @Test
     void theSunsAzimuthOverGreenwich() {
         SkyAt sky = SkyAt.at(Instant.parse("2025-03-20T20:00:00Z"), GREENWICH);
