@@ -16,7 +16,7 @@ final class Banding {
     /** The excess variance must exceed this many standard errors of the expected variance. */
     private static final double LEAST_ERRORS = 8;
     /** Less than this share of the pixel noise is no defect. */
-    private static final double LEAST_SHARE = 0.01;
+    private static final double LEAST_SHARE = 0.02;
 
     private static final int LEAST_LINES = 16;
     private static final int LEAST_SEGMENTS = 4;

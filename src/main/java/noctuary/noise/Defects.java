@@ -10,14 +10,14 @@ import noctuary.image.Plane;
  * What is wrong with the pixels of one plane, each zero when looked for and not found, absent when it could not be
  * looked for.
  *
- * @param hotPixels number of single pixels more than eight sigmas above their neighbours
+ * @param hotPixels number of single pixels more than nine sigmas above their neighbours
  * @param rowBanding excess standard deviation of the rows over white noise, ADU
  * @param columnBanding as rowBanding for columns
  * @param driftStreak strength of diagonal fixed-pattern streaks: their standard deviation over that of the rest of the
  *     noise
  * @param clippedBlackPercent share of pixels piled up at the lowest value
  * @param clippedWhitePercent share of pixels at or above saturation, or piled up at the highest value
- * @param coldPixels number of single pixels more than eight sigmas below their neighbours
+ * @param coldPixels number of single pixels more than nine sigmas below their neighbours
  * @param driftStreakAngleDeg along the streaks, from +x towards +y, over -90 up to 90; absent without streaks
  * @param shading glow, dark corner and shadow; absent when the frame is too small to tell
  */

@@ -14,12 +14,14 @@ final class Singles {
 
     private static final double DIAGONAL = 0.115;
     private static final double WEIGHT_NORM = Math.sqrt(4 * (BESIDE * BESIDE + DIAGONAL * DIAGONAL));
-    /** Neighbours of a single pixel are noise: their weighed sum stays below this many sigmas. */
+    /** Neighbours of a single pixel are noise: their weighed sum stays below this many sigmas, */
     private static final double MOST_NOISE = 2.5;
+    /** or below this share of the pixel where that is less, since a faint sharp star is not far from that. */
+    private static final double MOST_SHARE = 0.2;
     /** A little of a very bright single may leak: this share of what a star would show. */
     private static final double MOST_LEAK = 0.15;
 
-    private static final double LEAST_SIGMAS = 8;
+    private static final double LEAST_SIGMAS = 9;
 
     private final Plane plane;
     private final Grid grid;
@@ -33,7 +35,7 @@ final class Singles {
     /** @param residual of pixel (x, y), more than eight {@code sigma} off */
     boolean standsAlone(int x, int y, float residual, float sigma) {
         double height = Math.abs(residual) / sigma;
-        double allowed = Math.max(MOST_NOISE, MOST_LEAK * WEIGHT_NORM * height);
+        double allowed = allowed(height);
         if (neighbours(x, y, Math.signum(residual), 0) / sigma > allowed && !overLight(x, y, sigma)) {
             return false;
         }
@@ -45,8 +47,11 @@ final class Singles {
         double contrast = Math.abs(residual - shift) / noise;
         return contrast > LEAST_SIGMAS
                 && (residual - shift) * residual > 0
-                && neighbours(x, y, Math.signum(residual), shift) / noise
-                        <= Math.max(MOST_NOISE, MOST_LEAK * WEIGHT_NORM * contrast);
+                && neighbours(x, y, Math.signum(residual), shift) / noise <= allowed(contrast);
+    }
+
+    private static double allowed(double height) {
+        return Math.max(Math.min(MOST_NOISE, MOST_SHARE * height), MOST_LEAK * WEIGHT_NORM * height);
     }
 
     /** Whether the pixels two steps away, too, lie well off the background: the pixel stands in a nebula or a halo. */

@@ -62,7 +62,20 @@ final class StreakFit {
                 values.add(value - ring[radius]);
             }
         }
-        return Robust.sigma(values.stream().mapToDouble(Double::doubleValue).toArray());
+        double scatter =
+                Robust.sigma(values.stream().mapToDouble(Double::doubleValue).toArray());
+        return scatter * alikeNearby();
+    }
+
+    /** Sum of the squares near the middle: in smoothed noise the errors of neighbouring points go together. */
+    private double alikeNearby() {
+        double sum = 0;
+        for (int dy = -FIRST_LAG; dy <= FIRST_LAG; dy++) {
+            for (int dx = -FIRST_LAG; dx <= FIRST_LAG; dx++) {
+                sum += rho.at(dx, dy) * rho.at(dx, dy);
+            }
+        }
+        return sum;
     }
 
     private static double[] geometric(double first, double ratio, int count) {

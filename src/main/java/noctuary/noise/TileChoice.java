@@ -5,8 +5,8 @@ import java.util.List;
 
 /** Chooses one tile from each sector of the field, where the background is flattest. */
 final class TileChoice {
-    private static final int SECTORS_ACROSS = 5;
-    private static final int SECTORS_DOWN = 4;
+    private static final int SECTORS_ACROSS = 4;
+    private static final int SECTORS_DOWN = 3;
 
     private final Grid grid;
     private final Lattice lattice;

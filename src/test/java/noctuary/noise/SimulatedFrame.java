@@ -57,8 +57,8 @@ public final class SimulatedFrame {
     public SimulatedFrame nebula(double peak) {
         double[] phase = random.doubles(64, 0, 2 * Math.PI).toArray();
         return add((x, y) -> {
-            double u = 6.0 * x / width;
-            double v = 6.0 * y / width;
+            double v = 6.0 * y / width + 0.7 * Math.sin(9.0 * x / width + phase[40]);
+            double u = 6.0 * x / width + 0.7 * Math.sin(11.0 * y / width + phase[41]);
             double fold = 0;
             double size = 1;
             for (int k = 0; k < 7; k++, size *= 1.9) {
