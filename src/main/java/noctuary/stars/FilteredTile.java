@@ -10,7 +10,7 @@ import noctuary.image.Plane;
  * collects the peaks. Reused from tile to tile, by one thread.
  */
 final class FilteredTile {
-    private static final int BLOCK = 16;
+    private static final int BLOCK = 32;
     private static final double CEILING_SIGMAS = 4;
 
     private final Sampling sampling;
@@ -45,9 +45,11 @@ final class FilteredTile {
         this.test = test;
         this.filter = test.filter();
         this.source = new PixelRows(plane, sampling, mesh);
-        this.ceilings = new BlockMap(BLOCK, (x, y) -> mesh.roughnessAt(x, y) > 0
-                ? Float.MAX_VALUE
-                : mesh.levelAt(x, y) - mesh.level() + CEILING_SIGMAS * mesh.noiseAt(x, y));
+        this.ceilings = new BlockMap(
+                BLOCK,
+                (x, y) -> mesh.roughnessAt(x, y) > 0
+                        ? Float.MAX_VALUE
+                        : mesh.levelAt(x, y) - mesh.level() + CEILING_SIGMAS * mesh.noiseAt(x, y));
         this.noises = new BlockMap(BLOCK, mesh::noiseAt);
         this.square = filter.square();
         this.halo = filter.aside() + 1;

@@ -105,8 +105,7 @@ record MatchedFilter(double fwhm, float[] taps, int square, double norm) {
     }
 
     /** Two pairs of taps in one pass over memory. */
-    static void addTwo(
-            float[] in, int a, int b, float tap, int c, int d, float next, float[] out, int to, int count) {
+    static void addTwo(float[] in, int a, int b, float tap, int c, int d, float next, float[] out, int to, int count) {
         for (int i = 0; i < count; i++) {
             out[to + i] += tap * (in[a + i] + in[b + i]) + next * (in[c + i] + in[d + i]);
         }

@@ -13,6 +13,7 @@ final class ShapeFit {
     private static final double ENOUGH = 0.02;
     /** Change of flux from which the weights are made anew. */
     private static final double STALE = 0.15;
+
     private static final double NARROWEST = Math.log(0.25);
     private static final double WIDEST = Math.log(80);
 

@@ -14,8 +14,10 @@ public final class CoverageBench {
 
     public static void main(String[] args) {
         int seeds = args.length > 0 ? Integer.parseInt(args[0]) : 200;
-        System.out.println("FWHM    e  beta stars | covered %  bias %  scatter %  stated %  | e bias  beta mean  spread");
-        for (double[] row : new double[][] {{1.4, 0, 3.5, 80}, {2, 0.2, 2.5, 80}, {3, 0, 3.5, 80}, {4.5, 0.2, 3, 80}, {3, 0.1, 3, 12}
+        System.out.println(
+                "FWHM    e  beta stars | covered %  bias %  scatter %  stated %  | e bias  beta mean  spread");
+        for (double[] row : new double[][] {
+            {1.4, 0, 3.5, 80}, {2, 0.2, 2.5, 80}, {3, 0, 3.5, 80}, {4.5, 0.2, 3, 80}, {3, 0.1, 3, 12}
         }) {
             run(row[0], row[1], row[2], (int) row[3], seeds);
         }
@@ -60,7 +62,10 @@ public final class CoverageBench {
     }
 
     private static double mean(double[][] rows, int column) {
-        return IntStream.range(0, rows.length).mapToDouble(i -> rows[i][column]).average().orElse(Double.NaN);
+        return IntStream.range(0, rows.length)
+                .mapToDouble(i -> rows[i][column])
+                .average()
+                .orElse(Double.NaN);
     }
 
     private static double deviation(double[][] rows, int column) {
