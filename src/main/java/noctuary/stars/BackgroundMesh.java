@@ -140,6 +140,13 @@ public final class BackgroundMesh {
         return (row + 0.5) * height / rows - 0.5;
     }
 
+    /** The same levels with one noise everywhere. */
+    BackgroundMesh withNoise(double sigma) {
+        double[] same = new double[level.length];
+        Arrays.fill(same, sigma);
+        return new BackgroundMesh(width, height, columns, rows, level, same, same);
+    }
+
     private static double medianOf(double[] cells) {
         return Robust.median(Arrays.stream(cells).filter(v -> !Double.isNaN(v)).toArray());
     }

@@ -10,7 +10,7 @@ import noctuary.image.Plane;
  * collects the peaks. Reused from tile to tile, by one thread.
  */
 final class FilteredTile {
-    private static final int BLOCK = 16;
+    private static final int BLOCK = 32;
     private static final double CEILING_SIGMAS = 4;
 
     private final Sampling sampling;

@@ -10,8 +10,11 @@ import noctuary.image.Plane;
 final class Measurement {
     private static final int CELL_PX = 64;
     private static final int SMALLEST_PX = 16;
+    /** Share of the highest pixel that stands for the noise of a plane that has none, as simulations may. */
+    private static final double NOISELESS = 1e-3;
+
     private static final double SIGMAS = 5.5;
-    private static final int MOST_FITS = 1500;
+    private static final int MOST_FITS = 1200;
 
     private final Plane plane;
     private final StarField.Conditions conditions;
@@ -26,6 +29,26 @@ final class Measurement {
     StarField run() {
         BackgroundMesh mesh = BackgroundMesh.of(plane, sampling, CELL_PX);
         Background background = new Background(mesh.level(), mesh.noise(), GradientPercent.of(mesh));
+        if (mesh.noise() == 0) {
+            mesh = mesh.withNoise(NOISELESS * highest(mesh.level()));
+        }
+        return run(mesh, background);
+    }
+
+    /** The highest pixel above the sky; 0 when none is. */
+    private double highest(double sky) {
+        double most = 0;
+        float[] row = new float[plane.width()];
+        for (int y = 0; y < plane.height(); y++) {
+            plane.copyRow(0, y, row.length, row, 0);
+            for (float v : row) {
+                most = v - sky > most && v < Float.MAX_VALUE ? v - sky : most;
+            }
+        }
+        return most;
+    }
+
+    private StarField run(BackgroundMesh mesh, Background background) {
         if (Double.isNaN(mesh.level())) {
             return none(background, "No pixel of the plane holds a value.");
         }
@@ -56,9 +79,12 @@ final class Measurement {
         List<MeasuredStar> counting =
                 stars.stream().filter(s -> s.counts() && s.shape() != null).toList();
         if (counting.isEmpty()) {
-            return none(background, "Stars were found, but none whose shape can be trusted.");
+            return none(background, stars, "Stars were found, but none whose shape can be trusted.");
         }
         ShapeSummary summary = new ShapeSummary(counting, psf);
+        if (summary.fwhm().median() < PsfFinder.NARROWEST_MEASURED) {
+            return none(background, "What stands out is narrower than a pixel: no star image can be told from it.");
+        }
         return new StarField(
                 background,
                 byFlux(stars),
@@ -89,10 +115,14 @@ final class Measurement {
     }
 
     private StarField none(Background background, String why) {
+        return none(background, List.of(), why);
+    }
+
+    private StarField none(Background background, List<MeasuredStar> stars, String why) {
         return new StarField(
                 background,
-                List.of(),
-                0,
+                byFlux(stars),
+                saturated(stars),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

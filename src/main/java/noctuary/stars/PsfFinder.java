@@ -11,14 +11,17 @@ import noctuary.stats.Robust;
 final class PsfFinder {
     private static final double[] TRIAL_FWHM = {3, 8, 20};
     private static final double NARROWEST_FWHM = 1.1;
+    /** Below this width in pixels light falls into one pixel wherever the star is, and shape is lost. */
+    static final double NARROWEST_MEASURED = 0.8;
+
     private static final double LEAST_SNR = 20;
     private static final int MOST_STARS = 120;
     private static final int SAMPLE_TILES = 16;
     private static final double FIRST_BETA = 3;
     private static final double FLATTEST = 0.72;
     private static final double STEEPEST = 0.08;
-    /** Spread of 1 / beta from star to star that is no noise; keeps single bright stars from ruling. */
-    private static final double OWN_SPREAD = 0.02;
+    /** Share of the information on beta of a bright star that another must have to be asked. */
+    private static final double FAINT_SHARE = 0.05;
 
     private final Plane plane;
     private final Sampling sampling;
@@ -89,6 +92,7 @@ final class PsfFinder {
     private static boolean sound(Candidate c) {
         Shape s = c.shape();
         return s.converged()
+                && s.fwhm() > NARROWEST_MEASURED
                 && s.logFwhmError() < 0.25
                 && s.shear().length() < 0.8
                 && Math.hypot(s.x() - c.detection().x(), s.y() - c.detection().y()) < 2 + 0.5 * s.fwhm();
@@ -171,22 +175,27 @@ final class PsfFinder {
         return squared > 0 ? Math.max(0, excess / squared) : 0;
     }
 
-    /** Step of 1 / beta all stars together ask for, and its standard error. */
+    /**
+     * Step of 1 / beta that the stars together ask for, and its standard error. Faint stars are left out: each would
+     * bring the bias of its own fitted width, and hardly any information.
+     */
     private static double[] pull(List<Candidate> stars) {
-        double sum = 0;
-        double weight = 0;
-        for (Candidate c : stars) {
-            ProfileSlope slope = c.slope();
-            if (!(slope.curvature() > 0)) {
-                continue;
-            }
-            double variance = 1 / slope.curvature() + OWN_SPREAD * OWN_SPREAD;
-            double step = slope.gradient() / slope.curvature();
-            double huber = Math.min(1, 2 * Math.sqrt(variance) / Math.max(1e-12, Math.abs(step)));
-            sum += huber * step / variance;
-            weight += huber / variance;
+        double[] known = stars.stream().mapToDouble(c -> c.slope().curvature()).toArray();
+        double least = Math.max(1e-9, FAINT_SHARE * Robust.quantile(known, 0.9));
+        List<ProfileSlope> bright = stars.stream()
+                .map(Candidate::slope)
+                .filter(s -> s.curvature() >= least)
+                .toList();
+        if (bright.isEmpty()) {
+            return new double[] {0, Double.NaN};
         }
-        return weight > 0 ? new double[] {sum / weight, 1 / Math.sqrt(weight)} : new double[] {0, Double.NaN};
+        double[] step =
+                bright.stream().mapToDouble(s -> s.gradient() / s.curvature()).toArray();
+        double[] error =
+                bright.stream().mapToDouble(s -> 1 / Math.sqrt(s.curvature())).toArray();
+        double[] nowhere = new double[step.length];
+        Surface mean = Surface.fit(nowhere, nowhere, step, error, 1);
+        return new double[] {mean.coefficient()[0], Math.sqrt(mean.covariance()[0])};
     }
 
     private static Shear medianShear(List<Candidate> stars) {

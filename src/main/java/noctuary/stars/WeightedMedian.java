@@ -5,8 +5,8 @@ import java.util.stream.IntStream;
 import noctuary.stats.Robust;
 
 /**
- * Median in which each value weighs by one over its variance, the values' own spread included, and its standard error
- * (1.2533 over the root of the weights, the normal case).
+ * Median in which each value weighs by one over its standard deviation, the values' own spread included: the weights
+ * that make the median of normal values most certain. Its standard error is then sqrt(pi n / 2) over their sum.
  */
 record WeightedMedian(double value, double error) {
     static WeightedMedian of(double[] value, double[] error) {
@@ -16,13 +16,13 @@ record WeightedMedian(double value, double error) {
         double[] weight = new double[n];
         double total = 0;
         for (int i = 0; i < n; i++) {
-            weight[i] = 1 / (error[i] * error[i] + own);
+            weight[i] = 1 / Math.sqrt(error[i] * error[i] + own);
             total += weight[i];
         }
         if (n < 3) {
-            return new WeightedMedian(Robust.median(value), 1 / Math.sqrt(total));
+            return new WeightedMedian(Robust.median(value), Math.sqrt(n) / total);
         }
-        return new WeightedMedian(middle(value, weight, total), 1.2533141373 / Math.sqrt(total));
+        return new WeightedMedian(middle(value, weight, total), Math.sqrt(Math.PI * n / 2) / total);
     }
 
     /** Where the cumulated weight, counted to the middle of each value's own, crosses one half; linear between. */

@@ -59,6 +59,21 @@ record TruthRow(
                 && falseStars <= (scene.name().equals("nebula") ? 10 : 4);
     }
 
+    String csv() {
+        return String.format(
+                Locale.ROOT,
+                "%s,%s,%s,%s,%.4f,%.4f,%.4f,%.4f,%d",
+                scene.name(),
+                scene.fwhm(),
+                scene.ellipticity(),
+                scene.beta(),
+                scene.fwhm() * (1 + fwhmErrorPercent / 100),
+                scene.ellipticity() + ellipticityError,
+                foundOfBright,
+                foundOfFaint,
+                falseStars);
+    }
+
     @Override
     public String toString() {
         return String.format(
