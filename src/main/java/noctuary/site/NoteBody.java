@@ -4,9 +4,11 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import noctuary.site.page.Markup;
 
-/** The keeper's own text set under a heading of the page: its headings move down, their order stays. */
+/** The keeper's own text set under a heading of the page: its headings move down, their order stays; HTML, not XHTML. */
 final class NoteBody {
     private static final Pattern HEADING = Pattern.compile("(</?h)([1-6])(?=[ >])");
+
+    private static final Pattern CLOSED_VOID = Pattern.compile("<(br|hr|img|input)\\b([^<>]*?)\\s*/>");
 
     private NoteBody() {}
 
@@ -17,7 +19,8 @@ final class NoteBody {
                 .mapToInt(heading -> Integer.parseInt(heading.group(2)))
                 .min()
                 .orElse(1);
-        return new Markup(HEADING.matcher(html).replaceAll(heading -> moved(heading, level + 1 - top)));
+        String moved = HEADING.matcher(html).replaceAll(heading -> moved(heading, level + 1 - top));
+        return new Markup(CLOSED_VOID.matcher(moved).replaceAll("<$1$2>"));
     }
 
     private static String moved(MatchResult heading, int by) {

@@ -52,9 +52,7 @@ record Usage(EntrySheet sheet, LocalDate night, double seconds) {
         boolean framesTell = nights.values().stream().anyMatch(seconds -> seconds > 0);
         Optional<LocalDate> night = sheet.night().value();
         Optional<Double> total = sheet.figure(Figure.EXPOSURE).map(q -> q.value());
-        if (!framesTell && night.isPresent() && total.isPresent()) {
-            nights.put(night.get(), total.get());
-        }
+        night.ifPresent(date -> nights.merge(date, framesTell ? 0 : total.orElse(0.0), Double::sum));
         return nights;
     }
 

@@ -54,7 +54,9 @@ class PrintTest {
         assertThat(NoteBody.under(2, "<h1 id=\"a\">A</h1><h2>B</h2><p>h1</p>").html())
                 .isEqualTo("<h3 id=\"a\">A</h3><h4>B</h4><p>h1</p>");
         assertThat(NoteBody.under(2, "<h2>B</h2><h3>C</h3>").html()).isEqualTo("<h3>B</h3><h4>C</h4>");
-        assertThat(NoteBody.under(2, "<p>plain</p><hr>").html()).isEqualTo("<p>plain</p><hr>");
+        assertThat(NoteBody.under(2, "<p>plain</p><hr /><img src=\"a.png\" alt=\"\" />")
+                        .html())
+                .isEqualTo("<p>plain</p><hr><img src=\"a.png\" alt=\"\">");
     }
 
     @Test
