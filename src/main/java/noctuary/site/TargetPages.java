@@ -41,7 +41,7 @@ final class TargetPages {
         return new TargetsPage.Row(
                 Link.of(target.name(), here.to(Address.target(target.id()))),
                 Numerals.count(attempts.size(), "attempt", "attempts"),
-                Numerals.hours(seconds(attempts)),
+                seconds(attempts) > 0 ? Numerals.duration(seconds(attempts)) : "",
                 span(attempts),
                 plate);
     }
@@ -50,7 +50,8 @@ final class TargetPages {
         Address here = Address.target(target.id());
         List<EntrySheet> attempts = attempts(target);
         String summary = Numerals.count(attempts.size(), "attempt", "attempts") + ", "
-                + Numerals.duration(seconds(attempts)) + " in all" + spanPhrase(attempts) + ".";
+                + (seconds(attempts) > 0 ? Numerals.duration(seconds(attempts)) + " in all" : "exposure not known")
+                + spanPhrase(attempts) + ".";
         Alignments alignments = new Alignments(ledger, here, target);
         Rows rows = new Rows(ledger, here);
         return new TargetPage(

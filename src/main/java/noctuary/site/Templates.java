@@ -26,6 +26,12 @@ import noctuary.site.page.Markup;
 /** Our templates, each replaceable by a file of the same name in the keeper's folder; none can run anything. */
 final class Templates {
     static final String FOLDER = "/site-templates";
+
+    static {
+        // The library would otherwise talk through whichever logger it finds on the class path.
+        System.setProperty("org.freemarker.loggerLibrary", "none");
+    }
+
     private static final Version VERSION = Configuration.VERSION_2_3_35;
 
     private final Configuration configuration = new Configuration(VERSION);

@@ -8,6 +8,6 @@ public record TargetsPage(Head head, List<Row> targets) {
         targets = List.copyOf(targets);
     }
 
-    /** @param plate null without a picture */
-    public record Row(Link target, String attempts, String hours, String span, Plate plate) {}
+    /** @param exposure empty when not known; {@code plate} null without a picture */
+    public record Row(Link target, String attempts, String exposure, String span, Plate plate) {}
 }
