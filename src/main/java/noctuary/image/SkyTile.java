@@ -9,9 +9,10 @@ import noctuary.stats.Selection;
 /**
  * One small square of a preview: the values of each channel and their medians.
  *
+ * @param sum of the medians
  * @param values by channel; only the first {@code count} count, those present in every channel
  */
-record SkyTile(List<Double> levels, float[][] values, int count) {
+record SkyTile(double[] levels, double sum, float[][] values, int count) {
     private static final int SIDE = 24;
 
     /** Tiles with any pixels, darkest first. */
@@ -44,19 +45,17 @@ record SkyTile(List<Double> levels, float[][] values, int count) {
                 count += whole ? 1 : 0;
             }
         }
-        List<Double> levels = new ArrayList<>();
-        for (float[] channel : values) {
-            levels.add(count == 0 ? 0 : Selection.median(channel.clone(), count));
+        double[] levels = new double[values.length];
+        double sum = 0;
+        for (int c = 0; c < values.length; c++) {
+            levels[c] = count == 0 ? 0 : Selection.median(values[c].clone(), count);
+            sum += levels[c];
         }
-        return new SkyTile(levels, values, count);
+        return new SkyTile(levels, sum, values, count);
     }
 
     double level(int channel) {
-        return levels.get(channel);
-    }
-
-    private double sum() {
-        return levels.stream().mapToDouble(Double::doubleValue).sum();
+        return levels[channel];
     }
 
     /** The median of the tile above the sky of the whole, mean of the weighed channels. */

@@ -1,7 +1,7 @@
 package noctuary.image;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import noctuary.image.Stretch.Channel;
 import noctuary.stats.Robust;
@@ -80,7 +80,8 @@ final class StretchFit {
         int width = planes.get(0).width();
         int height = planes.get(0).height();
         int step = Math.max(1, (int) Math.sqrt((double) width * height / 250_000));
-        List<Double> light = new ArrayList<>();
+        double[] light = new double[(height / step + 1) * (width / step + 1)];
+        int count = 0;
         for (int y = 0; y < height; y += step) {
             for (int x = 0; x < width; x += step) {
                 double mean = 0;
@@ -89,12 +90,13 @@ final class StretchFit {
                             * channels.get(c).gain();
                 }
                 if (Double.isFinite(mean)) {
-                    light.add(mean / channels.size());
+                    light[count++] = mean / channels.size();
                 }
             }
         }
-        light.sort(Comparator.naturalOrder());
-        return light.stream().mapToDouble(Double::doubleValue).toArray();
+        double[] sorted = Arrays.copyOf(light, count);
+        Arrays.sort(sorted);
+        return sorted;
     }
 
     /** The softening that puts the sky at its grey, by bisection; a straight line when nothing is bright enough. */

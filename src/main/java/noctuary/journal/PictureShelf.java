@@ -103,7 +103,12 @@ final class PictureShelf {
     private static void keep(Path shelf, int width, int height, List<Preview.Encoded> pictures) throws IOException {
         Files.createDirectories(shelf);
         StringBuilder sizes = new StringBuilder(width + " " + height + "\n");
+        int last = 0;
         for (Preview.Encoded picture : pictures) {
+            if (picture.width() == last) {
+                continue;
+            }
+            last = picture.width();
             Files.write(shelf.resolve(picture.width() + ".jpg"), picture.bytes());
             sizes.append(picture.width()).append(' ').append(picture.height()).append('\n');
         }
