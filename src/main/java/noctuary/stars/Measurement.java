@@ -14,7 +14,7 @@ final class Measurement {
     private static final double NOISELESS = 1e-3;
 
     private static final double SIGMAS = 5.5;
-    private static final int MOST_FITS = 1200;
+    private static final int MOST_FITS = 1000;
 
     private final Plane plane;
     private final StarField.Conditions conditions;
