@@ -10,11 +10,14 @@ import noctuary.image.Plane;
 final class Measurement {
     private static final int CELL_PX = 64;
     private static final int SMALLEST_PX = 16;
+    /** Standard error of the width, as a share of it, above which none is given. */
+    private static final double MOST_DOUBT = 0.1;
+
     /** Share of the highest pixel that stands for the noise of a plane that has none, as simulations may. */
     private static final double NOISELESS = 1e-3;
 
     private static final double SIGMAS = 5.5;
-    private static final int MOST_FITS = 1200;
+    private static final int MOST_FITS = 1000;
 
     private final Plane plane;
     private final StarField.Conditions conditions;
@@ -73,17 +76,21 @@ final class Measurement {
                 .find(tile -> true);
         double limit = SaturationLevel.of(plane, mesh, found, conditions.saturationAdu());
         StampCutter cutter = new StampCutter(plane, sampling, mesh, limit);
-        List<MeasuredStar> stars = new StarFitter(
+        List<MeasuredStar> fitted = new StarFitter(
                         cutter, psf, filter, limit, plane.width(), plane.height(), mesh.level())
                 .fit(found, MOST_FITS);
+        List<MeasuredStar> stars = Misfits.flag(fitted, plane.width(), plane.height());
         List<MeasuredStar> counting =
-                stars.stream().filter(s -> s.counts() && s.shape() != null).toList();
+                stars.stream().filter(MeasuredStar::counts).toList();
         if (counting.isEmpty()) {
             return none(background, stars, "Stars were found, but none whose shape can be trusted.");
         }
         ShapeSummary summary = new ShapeSummary(counting, psf);
         if (summary.fwhm().median() < PsfFinder.NARROWEST_MEASURED) {
             return none(background, "What stands out is narrower than a pixel: no star image can be told from it.");
+        }
+        if (summary.fwhm().standardError() > MOST_DOUBT * summary.fwhm().median()) {
+            return none(background, stars, "The few stars found do not agree about their width.");
         }
         return new StarField(
                 background,

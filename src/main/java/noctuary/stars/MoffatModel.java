@@ -24,7 +24,9 @@ final class MoffatModel {
     private double xy2;
     private double yy2;
     private double coreSquared;
+    private double wingSquared;
     private int coreOrder;
+    private int middleOrder;
     private int wingOrder;
     private double share;
     private double sx;
@@ -66,9 +68,11 @@ final class MoffatModel {
         xy2 = -s - k * g2 * g2;
         double minor = fwhm * Math.exp(-g);
         coreOrder = Quadrature.coreOrder(minor);
+        middleOrder = Math.max(2, coreOrder - 1);
         wingOrder = Quadrature.wingOrder(minor);
-        double core = 1.5 * fwhm + 0.5;
+        double core = 0.8 * fwhm + 0.5;
         coreSquared = core * core;
+        wingSquared = 4 * core * core;
     }
 
     /** Light in the pixel at (dx, dy), background included. */
@@ -92,7 +96,12 @@ final class MoffatModel {
     }
 
     private void integrate(double dx, double dy) {
-        int order = dx * dx + dy * dy < coreSquared ? coreOrder : wingOrder;
+        int order = order(dx * dx + dy * dy);
+        if (order == 1) {
+            double v = 1 + xx * dx * dx + 2 * xy * dx * dy + yy * dy * dy;
+            share = peak * profile.at(v) * overCentre(dx, dy, v);
+            return;
+        }
         double[] node = Quadrature.nodes(order);
         double[] weight = Quadrature.weights(order);
         double sum = 0;
@@ -108,8 +117,35 @@ final class MoffatModel {
         share = peak * sum;
     }
 
+    private int order(double squaredDistance) {
+        return squaredDistance < coreSquared ? coreOrder : squaredDistance < wingSquared ? middleOrder : wingOrder;
+    }
+
+    /** Mean over a pixel over the value at its centre, from the Laplacian: mean = f + (f_xx + f_yy) / 24. */
+    private double overCentre(double dx, double dy, double v) {
+        double gx = xx * dx + xy * dy;
+        double gy = xy * dx + yy * dy;
+        double beta = profile.beta();
+        return 1 + beta / (12 * v) * (2 * (beta + 1) * (gx * gx + gy * gy) / v - (xx + yy));
+    }
+
+    private void atCentre(double dx, double dy) {
+        double v = 1 + xx * dx * dx + 2 * xy * dx * dy + yy * dy * dy;
+        share = peak * profile.at(v) * overCentre(dx, dy, v);
+        double slope = -profile.beta() * share / v;
+        sx = slope * dx;
+        sy = slope * dy;
+        sxx = sx * dx;
+        sxy = sx * dy;
+        syy = sy * dy;
+    }
+
     private void integrateWithSlopes(double dx, double dy) {
-        int order = dx * dx + dy * dy < coreSquared ? coreOrder : wingOrder;
+        int order = order(dx * dx + dy * dy);
+        if (order == 1) {
+            atCentre(dx, dy);
+            return;
+        }
         double[] node = Quadrature.nodes(order);
         double[] weight = Quadrature.weights(order);
         double sum = 0;

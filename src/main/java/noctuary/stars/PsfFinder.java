@@ -16,7 +16,7 @@ final class PsfFinder {
 
     private static final double LEAST_SNR = 20;
     private static final int MOST_STARS = 120;
-    private static final int SAMPLE_TILES = 16;
+    private static final int SAMPLE_TILES = 10;
     private static final double FIRST_BETA = 3;
     private static final double FLATTEST = 0.72;
     private static final double STEEPEST = 0.08;

@@ -50,8 +50,8 @@ final class Quadrature {
         return minorFwhm < 1.0 ? 6 : minorFwhm < 1.5 ? 5 : minorFwhm < 2.2 ? 4 : minorFwhm < 4.0 ? 3 : 2;
     }
 
-    /** As {@link #coreOrder}, beyond one and a half widths from the centre. */
+    /** As {@link #coreOrder}, far from the centre, where the centre's value and curvature do for widths over 2.2 pixels. */
     static int wingOrder(double minorFwhm) {
-        return minorFwhm < 1.5 ? 3 : minorFwhm < 5 ? 2 : 1;
+        return minorFwhm < 1.5 ? 3 : minorFwhm < 2.2 ? 2 : 1;
     }
 }

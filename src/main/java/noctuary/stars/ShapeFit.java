@@ -81,6 +81,10 @@ final class ShapeFit {
         double[] trialGradient = new double[N];
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             double[] trial = step(lambda);
+            if (trial != null && promise(trial) < ENOUGH) {
+                parameters = trial;
+                return true;
+            }
             double before = chiSquare;
             double after = trial == null ? Double.NaN : accumulate(stamp, trial, trialHessian, trialGradient);
             if (after <= before) {
@@ -104,6 +108,20 @@ final class ShapeFit {
             }
         }
         return false;
+    }
+
+    /** Decrease of chi-square that a step to {@code trial} promises. */
+    private double promise(double[] trial) {
+        double sum = 0;
+        for (int i = 0; i < N; i++) {
+            double move = trial[i] - parameters[i];
+            double bent = 0;
+            for (int j = 0; j < N; j++) {
+                bent += hessian[i * N + j] * (trial[j] - parameters[j]);
+            }
+            sum += move * (2 * gradient[i] - bent);
+        }
+        return sum;
     }
 
     private double[] step(double lambda) {

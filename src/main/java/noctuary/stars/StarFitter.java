@@ -40,7 +40,7 @@ final class StarFitter {
         for (int i = 0; i < detections.size(); i++) {
             Set<Star.Flag> found = flags(i, detections, neighbours);
             flags.add(found);
-            eligible.set(i, !found.contains(Star.Flag.EDGE) && !found.contains(Star.Flag.SATURATED));
+            eligible.set(i, !found.contains(Star.Flag.SATURATED));
         }
         BitSet chosen = FairSample.choose(detections, eligible, width, height, most);
         return IntStream.range(0, detections.size())
@@ -96,21 +96,22 @@ final class StarFitter {
         Stamp stamp = cutter.cut(d.x(), d.y(), psf.stampRadius(), d.response() / unitResponse);
         neighbours.forEachNear(i, psf.stampRadius() + 2 * psf.fwhm(), j -> takeOff(stamp, detections.get(j)));
         double[] start = psf.parameters(d.response() / unitResponse, d.centreX() - d.x(), d.centreY() - d.y());
-        Candidate candidate = new Candidate(d, stamp, start).fit(psf.profile(), psf.photonSlope());
-        Shape shape = candidate.shape();
-        if (!shape.converged()) {
-            return d.snr() < FAINTEST_SNR ? Optional.empty() : Optional.of(bad(d, flags));
+        Stamp clean = stamp.cleaned(psf.model(start[0], start[1], start[2]), start[1], start[2], psf.shownFwhm());
+        Shape shape = new Candidate(d, clean, start)
+                .fit(psf.profile(), psf.photonSlope())
+                .shape();
+        boolean faint = d.snr() < FAINTEST_SNR;
+        double moved = Math.hypot(shape.x() - d.centreX(), shape.y() - d.centreY());
+        if (!shape.converged() || moved > 1 + 0.3 * psf.fwhm() && !flags.contains(Star.Flag.EDGE)) {
+            return faint ? Optional.empty() : Optional.of(bad(d, flags));
         }
         double off = shape.logFwhm() - psf.logFwhm();
         double doubt = 4 * shape.logFwhmError();
-        if (flags.isEmpty() || flags.equals(Set.of(Star.Flag.FAINT))) {
-            if (off < -0.5 - doubt || off > 0.7 + doubt || stretched(shape)) {
-                return Optional.empty();
-            }
+        boolean alone = flags.isEmpty() || flags.equals(Set.of(Star.Flag.FAINT));
+        if (alone && (off < -0.5 - doubt || off > 0.7 + doubt || stretched(shape))) {
+            return Optional.empty();
         }
-        if (shape.chiSquare() > 3 + Math.pow(0.05 * d.snr(), 2)
-                || Math.hypot(shape.x() - d.centreX(), shape.y() - d.centreY()) > 1 + 0.3 * psf.fwhm()
-                || Math.abs(off) > 0.5 + doubt) {
+        if (shape.chiSquare() > 3 + Math.pow(0.05 * d.snr(), 2) || Math.abs(off) > 0.5 + doubt) {
             return Optional.of(bad(d, flags));
         }
         return Optional.of(new MeasuredStar(star(d, shape, flags), shape));
