@@ -34,11 +34,6 @@ public final class Preview {
         return stretched(linear(planes, mosaic, widest(widths)), stretch, widths);
     }
 
-    /** The stretch that {@link #ofLinear} takes by itself at {@code width}. */
-    public static Stretch stretchFor(List<Plane> planes, Optional<Mosaic> mosaic, int width) {
-        return Stretch.of(linear(planes, mosaic, width));
-    }
-
     /** A processed picture as it is, the first stored row on top. */
     public static List<Encoded> ofPicture(PictureImage picture, int... widths) {
         List<Plane> widest = smaller(picture.planes(), widest(widths));

@@ -54,10 +54,6 @@ record RigContext(RigNote note, RigFigures figures) {
         return Optional.ofNullable(note.camera().get(key)).map(t -> new Reading<>(t.value(), t.origin()));
     }
 
-    Optional<Double> optic(String key) {
-        return Optional.ofNullable(note.optics().get(key)).map(t -> t.value().value());
-    }
-
     List<Input> optics(String... keys) {
         return typed(note.optics(), keys);
     }

@@ -39,7 +39,7 @@ final class RigSpecs {
                         number(c, "full well")),
                 note.trainOn(date).stream().map(RigSpecs::part).toList(),
                 number(note.mountCapacity()),
-                payload(note));
+                payload(note, date));
     }
 
     private static TrainPart part(RigNote.Part part) {
@@ -51,8 +51,8 @@ final class RigSpecs {
         return typed.map(t -> Joint.parse(t.value()));
     }
 
-    private static List<Load> payload(RigNote note) {
-        return note.payload().stream()
+    private static List<Load> payload(RigNote note, LocalDate date) {
+        return note.payloadOn(date).stream()
                 .filter(p -> p.mass().isPresent())
                 .map(p -> new Load(p.name(), p.mass().get().value().value()))
                 .toList();

@@ -48,7 +48,7 @@ final class RigParts {
     }
 
     List<Labelled> payload() {
-        return rig.note().payload().stream()
+        return rig.note().payloadOn(rig.latest().from()).stream()
                 .map(part -> new Labelled(part.name(), number(part.mass())))
                 .toList();
     }
