@@ -80,12 +80,12 @@ public record Stretch(List<Channel> channels, double pedestal, double softening,
     }
 
     /**
-     * Colour is noise where there is only sky: it is held back there, a little strengthened where there is light, and
+     * Colour is noise where there is only sky: it is held back there, less so where there is light, and
      * left out where a saturated core would show the colour of its own clipping.
      */
     private double saturation(double aboveSky) {
         double light = Math.max(0, aboveSky / noise);
         double core = Math.max(0, aboveSky / (2 * white));
-        return (0.4 + 0.9 * light * light / (light * light + 9)) / (1 + core * core);
+        return (0.3 + 0.45 * light * light / (light * light + 9)) / (1 + core * core);
     }
 }

@@ -68,10 +68,6 @@ record MatchedFilter(double fwhm, float[] taps, int square, double norm) {
         return Math.max(2, (int) Math.round(1.2 * fwhm));
     }
 
-    int reach() {
-        return taps.length - 1;
-    }
-
     /** Response to a star of unit flux in the middle of a pixel. */
     double response(MoffatModel star) {
         double sum = 0;

@@ -32,6 +32,11 @@ record SkyScenes(String name, double fwhm, double ellipticity, double beta, bool
         return new SkyScenes("nearly empty", fwhm, 0.1, 3, true, sky.frame());
     }
 
+    @Override
+    public String toString() {
+        return name + " " + fwhm + " px, e " + ellipticity + ", beta " + beta;
+    }
+
     private static SkySimulator sky(double fwhm, double ellipticity, double beta, long seed) {
         return new SkySimulator(WIDTH, HEIGHT, seed)
                 .shape(StarShape.constant(fwhm, ellipticity, 30, beta))

@@ -1,0 +1,207 @@
+package noctuary.stars;
+
+import java.util.Arrays;
+import noctuary.image.Plane;
+
+/**
+ * Pixels of a tile and their matched-filter response, row after row in rings of rows that stay in the processor's
+ * cache. A row's response is ready once as many pixel rows below it are read as the filter's square reaches. For one
+ * thread.
+ */
+final class FilterRings {
+    private static final int BLOCK = 32;
+    private static final double CEILING_SIGMAS = 4;
+
+    private final MatchedFilter filter;
+    private final PixelRows source;
+    private final BlockMap ceilings;
+    private final int square;
+    private final int halo;
+    private final int margin;
+    private final int ring;
+    private final int stride;
+    private final int count;
+    private final float[] pixels;
+    private final float[] smooth;
+    private final float[] means;
+    private final float[] response;
+    private final float[] sum;
+    private final float[] clipped;
+    private final float[] work;
+    private final float[] spare;
+    private int x0;
+    private int y0;
+    private int width;
+    private int summed;
+
+    FilterRings(Plane plane, Sampling sampling, BackgroundMesh mesh, MatchedFilter filter, int widest) {
+        this.filter = filter;
+        this.source = new PixelRows(plane, sampling, mesh);
+        this.ceilings = new BlockMap(
+                BLOCK,
+                (x, y) -> mesh.roughnessAt(x, y) > 0
+                        ? Float.MAX_VALUE
+                        : mesh.levelAt(x, y) - mesh.level() + CEILING_SIGMAS * mesh.noiseAt(x, y));
+        this.square = filter.square();
+        this.halo = filter.aside() + 1;
+        this.margin = square + halo;
+        this.ring = Integer.highestOneBit(2 * square + halo + 4) * 2;
+        this.stride = widest + 2 * margin;
+        this.count = widest + 2 * halo;
+        this.pixels = new float[ring * stride];
+        this.smooth = new float[ring * count];
+        this.means = new float[ring * count];
+        this.response = new float[ring * count];
+        this.sum = new float[count];
+        this.clipped = new float[stride];
+        this.work = new float[stride];
+        this.spare = new float[stride];
+    }
+
+    /** Starts a tile whose first pixel is (x, y); rows and columns are counted from there. */
+    void begin(int x, int y, int tileWidth) {
+        x0 = x;
+        y0 = y;
+        width = tileWidth;
+        summed = 0;
+        Arrays.fill(sum, 0);
+    }
+
+    /** Rows and columns that must be read around the tile. */
+    int margin() {
+        return margin;
+    }
+
+    /** Columns and rows around the tile for which there is a response. */
+    int halo() {
+        return halo;
+    }
+
+    /** Reads one more row of pixels; returns the row whose response became ready, if not below -halo. */
+    int read(int row) {
+        readRow(row);
+        addMeans(row);
+        int ready = row - square;
+        if (ready >= -halo) {
+            respond(ready);
+        }
+        return ready;
+    }
+
+    float[] response() {
+        return response;
+    }
+
+    /** Where in {@link #response()} the pixel at column 0 of a row is. */
+    int indexOf(int row) {
+        return slot(row) * count + halo;
+    }
+
+    float responseAt(int x, int y) {
+        return response[slot(y) * count + halo + x];
+    }
+
+    /** A pixel less the pedestal. */
+    float pixelAt(int x, int y) {
+        return pixels[slot(y) * stride + margin + x];
+    }
+
+    float pedestal() {
+        return source.pedestal();
+    }
+
+    /** Mean of the square around a pixel, less the pedestal. */
+    double around(int x, int y) {
+        double total = 0;
+        int rows = 0;
+        for (int row = y - square; row <= y + square; row++) {
+            if (even(row)) {
+                total += means[slot(row) * count + halo + x];
+                rows++;
+            }
+        }
+        return total / rows;
+    }
+
+    private int slot(int row) {
+        return row & (ring - 1);
+    }
+
+    private void readRow(int row) {
+        int at = slot(row) * stride;
+        int length = width + 2 * margin;
+        source.read(x0 - margin, y0 + row, length, pixels, at);
+        int to = slot(row) * count;
+        filter.along(pixels, at + square, smooth, to, width + 2 * halo);
+        if (even(row)) {
+            clip(row, at, length);
+            filter.meanAlong(clipped, square, means, to, width + 2 * halo, work, spare);
+        }
+    }
+
+    /** The mean is slow enough to be taken from every second row. */
+    private static boolean even(int row) {
+        return (row & 1) == 0;
+    }
+
+    /** Keeps neighbours from lifting the mean around faint stars; where the sky has structure nothing is cut. */
+    private void clip(int row, int at, int length) {
+        int y = y0 + row & -BLOCK;
+        for (int i = 0; i < length; i += 2 * BLOCK) {
+            int to = Math.min(length, i + 2 * BLOCK);
+            float top = ceilings.at(x0 - margin + i, y);
+            for (int k = i; k < to; k++) {
+                clipped[k] = Math.min(top, pixels[at + k]);
+            }
+        }
+    }
+
+    /** Keeps {@link #sum} the sum of the even rows of means within the height of the square. */
+    private void addMeans(int row) {
+        int n = width + 2 * halo;
+        if (even(row)) {
+            add(sum, means, slot(row) * count, n, 1);
+            summed++;
+        }
+        int gone = row - 2 * square - 1;
+        if (gone >= -margin && even(gone)) {
+            add(sum, means, slot(gone) * count, n, -1);
+            summed--;
+        }
+    }
+
+    private static void add(float[] sum, float[] from, int at, int n, float sign) {
+        for (int i = 0; i < n; i++) {
+            sum[i] += sign * from[at + i];
+        }
+    }
+
+    private void respond(int row) {
+        int out = slot(row) * count;
+        int centre = slot(row) * count;
+        int n = width + 2 * halo;
+        float[] taps = filter.taps();
+        float scale = 1f / summed;
+        float first = taps[0];
+        for (int i = 0; i < n; i++) {
+            response[out + i] = first * smooth[centre + i] - scale * sum[i];
+        }
+        for (int k = 1; k + 1 < taps.length; k += 2) {
+            MatchedFilter.addTwo(
+                    smooth,
+                    slot(row - k) * count,
+                    slot(row + k) * count,
+                    taps[k],
+                    slot(row - k - 1) * count,
+                    slot(row + k + 1) * count,
+                    taps[k + 1],
+                    response,
+                    out,
+                    n);
+        }
+        if (taps.length % 2 == 0) {
+            int k = taps.length - 1;
+            MatchedFilter.addOne(smooth, slot(row - k) * count, slot(row + k) * count, taps[k], response, out, n);
+        }
+    }
+}
