@@ -46,7 +46,7 @@ final class FramePatterns {
     }
 
     private static String slashed(Path relative) {
-        String text = relative.toString().replace('\\', '/');
+        String text = literal(relative.toString().replace('\\', '/'));
         return text.isEmpty() ? "" : text + "/";
     }
 
@@ -61,11 +61,20 @@ final class FramePatterns {
                     .filter(name -> name.endsWith(ending))
                     .toList());
             if (same.equals(wanted)) {
-                return List.of("*" + ending);
+                return List.of("*" + literal(ending));
             }
         } catch (IOException e) {
-            return wanted.stream().sorted().toList();
+            return literal(wanted);
         }
-        return wanted.stream().sorted().toList();
+        return literal(wanted);
+    }
+
+    private static List<String> literal(Set<String> names) {
+        return names.stream().sorted().map(FramePatterns::literal).toList();
+    }
+
+    /** The name as a pattern that means it: signs with a meaning in patterns in brackets, or as any one character. */
+    private static String literal(String name) {
+        return name.replaceAll("[\\[*?]", "[$0]").replaceAll("[{}:]", "?");
     }
 }

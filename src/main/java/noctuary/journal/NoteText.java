@@ -1,12 +1,12 @@
 package noctuary.journal;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import noctuary.entry.Journal;
+import noctuary.fact.Printed;
 import noctuary.journal.FrameGroup.Exposure;
 
 /** The lines of a new note. */
@@ -62,9 +62,9 @@ final class NoteText {
             return List.of("frames: [" + list + "]");
         }
         List<String> lines = new ArrayList<>();
-        lines.add(
-                "# The frames lie outside the journal. To have them measured, name their folder in entries/journal.yaml");
-        lines.add("# (archive: {main: FOLDER}) and here (frames: [\"main:*.fits\"]) instead of the typed exposure.");
+        lines.add("# The frames lie outside the journal. To have them measured, name their folder in");
+        lines.add("# entries/journal.yaml (archive: {main: FOLDER}), and here (frames: [\"main:*.fits\"]) instead of");
+        lines.add("# the typed exposure.");
         String typed =
                 group.exposures().entrySet().stream().map(NoteText::typed).collect(Collectors.joining(", "));
         lines.add(typed.isEmpty() ? "# exposure: [{count: 10, seconds: 120, filter: L}]" : "exposure: [" + typed + "]");
@@ -73,7 +73,7 @@ final class NoteText {
 
     private static String typed(Map.Entry<Exposure, Integer> each) {
         Exposure e = each.getKey();
-        return "{count: " + each.getValue() + ", seconds: " + number(e.seconds())
+        return "{count: " + each.getValue() + ", seconds: " + Printed.exact(e.seconds())
                 + (e.filter().isBlank() ? "" : ", filter: " + quoted(e.filter())) + "}";
     }
 
@@ -82,16 +82,11 @@ final class NoteText {
             return group.paths().size() + " frames; their headers do not tell the exposure.";
         }
         return group.exposures().entrySet().stream()
-                .map(e -> e.getValue() + " × " + number(e.getKey().seconds()) + " s"
+                .map(e -> e.getValue() + " × " + Printed.exact(e.getKey().seconds()) + " s"
                         + (e.getKey().filter().isBlank()
                                 ? ""
                                 : " through " + plain(e.getKey().filter())))
                 .collect(Collectors.joining(", ", "", "."));
-    }
-
-    private static String number(double value) {
-        BigDecimal exact = BigDecimal.valueOf(value).stripTrailingZeros();
-        return (exact.scale() < 0 ? exact.setScale(0) : exact).toPlainString();
     }
 
     /** A YAML double-quoted scalar; headers may hold anything. */

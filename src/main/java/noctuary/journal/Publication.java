@@ -7,6 +7,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -35,7 +36,7 @@ final class Publication {
         refuseForeign(place);
         Files.createDirectories(place.getParent());
         Path draft = Files.createTempDirectory(place.getParent(), "." + place.getFileName() + "-draft-");
-        Files.setPosixFilePermissions(draft, java.nio.file.attribute.PosixFilePermissions.fromString("rwxr-xr-x"));
+        openToReaders(draft);
         return new Publication(place, draft);
     }
 
@@ -43,7 +44,7 @@ final class Publication {
         return draft;
     }
 
-    /** Swaps the draft in and deletes the old site. */
+    /** Swaps the draft in and deletes the old site; when the swap fails, the old site stands again. */
     void publish() throws IOException {
         Files.writeString(draft.resolve(MARK), "written by noctuary; replaced whole at the next render\n");
         Path old = draft.resolveSibling(draft.getFileName() + "-old");
@@ -52,7 +53,14 @@ final class Publication {
             keepDotFiles();
             Files.move(output, old);
         }
-        Files.move(draft, output);
+        try {
+            Files.move(draft, output);
+        } catch (IOException e) {
+            if (replaced) {
+                Files.move(old, output);
+            }
+            throw e;
+        }
         if (replaced) {
             delete(old);
         }
@@ -63,6 +71,13 @@ final class Publication {
             delete(draft);
         } catch (IOException e) {
             return;
+        }
+    }
+
+    /** Folders for drafts are made for their owner alone; a site is there to be read. */
+    private static void openToReaders(Path folder) throws IOException {
+        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
         }
     }
 

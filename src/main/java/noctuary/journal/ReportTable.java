@@ -1,9 +1,8 @@
 package noctuary.journal;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import noctuary.fact.Printed;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameReport.Spread;
 
@@ -44,8 +43,8 @@ final class ReportTable {
         text("filter", r.filter());
         value("gain", r.gain(), " e/ADU");
         value("sensor temperature", r.sensorTemperatureC(), " °C");
-        text("image scale", r.imageScale().map(s -> number(s.arcsecPerPx()) + " arcsec/px, from " + s.from()));
-        text("field", r.field().map(f -> number(f.widthDeg()) + "° × " + number(f.heightDeg()) + "°"));
+        text("image scale", r.imageScale().map(s -> Printed.number(s.arcsecPerPx()) + " arcsec/px, from " + s.from()));
+        text("field", r.field().map(f -> Printed.number(f.widthDeg()) + "° × " + Printed.number(f.heightDeg()) + "°"));
     }
 
     private void stars(FrameReport r) {
@@ -61,7 +60,7 @@ final class ReportTable {
 
     private void pixels(FrameReport r) {
         r.background().ifPresent(b -> {
-            line("background", number(b.level()) + " ADU, noise " + number(b.noise()) + " ADU");
+            line("background", Printed.number(b.level()) + " ADU, noise " + Printed.number(b.noise()) + " ADU");
             value("background gradient", b.gradientPercent(), " %");
         });
         r.defects().ifPresent(d -> {
@@ -78,14 +77,14 @@ final class ReportTable {
         if (spread.median().isPresent()) {
             line(
                     label,
-                    number(spread.median().getAsDouble()) + unit + " ("
-                            + number(spread.low().orElseThrow()) + " to "
-                            + number(spread.high().orElseThrow()) + ")");
+                    Printed.number(spread.median().getAsDouble()) + unit + " ("
+                            + Printed.number(spread.low().orElseThrow()) + " to "
+                            + Printed.number(spread.high().orElseThrow()) + ")");
         }
     }
 
     private void value(String label, OptionalDouble value, String unit) {
-        value.ifPresent(v -> line(label, number(v) + unit));
+        value.ifPresent(v -> line(label, Printed.number(v) + unit));
     }
 
     private void text(String label, Optional<String> text) {
@@ -95,10 +94,5 @@ final class ReportTable {
     private void line(String label, String value) {
         String padded = label + " ".repeat(Math.max(1, LABEL_WIDTH - label.length()));
         lines.append("  ").append(padded).append(value.strip()).append('\n');
-    }
-
-    private static String number(double value) {
-        BigDecimal rounded = new BigDecimal(value, new MathContext(4)).stripTrailingZeros();
-        return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
     }
 }

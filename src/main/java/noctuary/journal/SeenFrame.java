@@ -4,10 +4,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.Locale;
 import java.util.Optional;
 import noctuary.entry.Journal;
 import noctuary.entry.Site;
+import noctuary.entry.Slug;
 import noctuary.fits.FrameHeader;
 import noctuary.sky.Catalogue;
 import noctuary.sky.Night;
@@ -28,11 +28,7 @@ record SeenFrame(Path path, FrameHeader header, Optional<String> target, Optiona
     }
 
     String slug() {
-        String name = target.orElse("unnamed")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-|-$", "");
-        String target = name.isEmpty() ? "unnamed" : name;
-        return night.map(n -> n + "-" + target).orElse(target);
+        String name = target.map(Slug::lowerCase).filter(s -> !s.isEmpty()).orElse("unnamed");
+        return night.map(n -> n + "-" + name).orElse(name);
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import noctuary.entry.Entry;
 import noctuary.entry.Entry.TypedExposure;
 import noctuary.entry.Typed;
@@ -13,6 +14,7 @@ import noctuary.fact.Fact;
 import noctuary.fact.Fact.Reading;
 import noctuary.fact.Origin;
 import noctuary.fact.Origin.Input;
+import noctuary.fact.Printed;
 import noctuary.fact.Quantity;
 import noctuary.fact.Unit;
 import noctuary.fits.Cited;
@@ -66,7 +68,7 @@ final class Exposures {
         return sorted;
     }
 
-    private static <T> Map<String, List<T>> group(List<T> all, java.util.function.Function<T, String> by) {
+    private static <T> Map<String, List<T>> group(List<T> all, Function<T, String> by) {
         Map<String, List<T>> groups = new LinkedHashMap<>();
         all.forEach(
                 t -> groups.computeIfAbsent(by.apply(t), k -> new ArrayList<>()).add(t));

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import noctuary.fact.Fact;
 import noctuary.fact.Origin.Input;
 import noctuary.fact.Origin.Measured;
@@ -55,8 +56,7 @@ final class OpticsFigures {
         problems.addAll(voices.notices(noteFile));
     }
 
-    private Fact<Quantity> field(
-            String side, Optional<OpticsSource> source, java.util.function.Function<FrameSheet, OptionalInt> size) {
+    private Fact<Quantity> field(String side, Optional<OpticsSource> source, Function<FrameSheet, OptionalInt> size) {
         OptionalInt pixels = source.map(s -> size.apply(s.optics())).orElseGet(OptionalInt::empty);
         if (pixels.isEmpty()) {
             return Fact.missing("no frame or stack to take the size from");

@@ -6,6 +6,7 @@ import noctuary.fact.Fact.Reading;
 import noctuary.fact.Origin.Derived;
 import noctuary.fact.Origin.Header;
 import noctuary.fact.Origin.Input;
+import noctuary.fact.Printed;
 import noctuary.fact.Quantity;
 import noctuary.fact.Unit;
 import noctuary.fits.Cited;

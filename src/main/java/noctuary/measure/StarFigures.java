@@ -11,6 +11,7 @@ import noctuary.fact.Origin;
 import noctuary.fact.Origin.Derived;
 import noctuary.fact.Origin.Input;
 import noctuary.fact.Origin.Measured;
+import noctuary.fact.Printed;
 import noctuary.fact.Quantity;
 import noctuary.fact.Unit;
 import noctuary.stars.StarField;

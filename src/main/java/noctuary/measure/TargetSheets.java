@@ -3,12 +3,14 @@ package noctuary.measure;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
+import noctuary.entry.Slug;
 import noctuary.match.Alignment;
 import noctuary.measure.TargetSheet.Attempt;
 import noctuary.sky.Catalogue;
@@ -32,17 +34,18 @@ public final class TargetSheets {
                             .add(entry));
         }
         List<TargetSheet> sheets = new ArrayList<>();
-        groups.forEach((name, attempts) -> sheets.add(sheet(name, attempts)));
+        Set<String> ids = new HashSet<>();
+        groups.forEach((name, attempts) -> sheets.add(sheet(id(name, ids), name, attempts)));
         return sheets;
     }
 
-    private static TargetSheet sheet(String name, List<EntrySheet> attempts) {
+    private static TargetSheet sheet(String id, String name, List<EntrySheet> attempts) {
         List<EntrySheet> ordered = attempts.stream().sorted(OLDEST_FIRST).toList();
         EntrySheet reference = ordered.stream()
                 .max(Comparator.comparingInt(e -> stars(e).size()))
                 .orElseThrow();
         return new TargetSheet(
-                id(name),
+                id,
                 name,
                 reference.entry().slug(),
                 ordered.stream().map(e -> attempt(e, reference)).toList());
@@ -75,10 +78,14 @@ public final class TargetSheets {
         return entry.shown().map(FrameSheet::stars).orElse(List.of());
     }
 
-    /** A name that can stand in an address: letters and digits, the rest turned to single hyphens. */
-    private static String id(String name) {
-        String plain =
-                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-        return plain.isEmpty() ? "target-" + Integer.toHexString(name.hashCode()) : plain;
+    /** A name that can stand in an address, and that no target before bears. */
+    private static String id(String name, Set<String> given) {
+        String plain = Slug.lowerCase(name);
+        String first = plain.isEmpty() ? "target" : plain;
+        String free = first;
+        for (int n = 2; !given.add(free); n++) {
+            free = first + "-" + n;
+        }
+        return free;
     }
 }

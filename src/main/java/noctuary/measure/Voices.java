@@ -6,6 +6,7 @@ import java.util.Optional;
 import noctuary.fact.Fact;
 import noctuary.fact.Fact.Reading;
 import noctuary.fact.Origin;
+import noctuary.fact.Printed;
 import noctuary.fact.Problem;
 import noctuary.fact.Quantity;
 import noctuary.fact.Unit;
