@@ -20,7 +20,9 @@ final class ClockTicks {
         return pad(time.getHour()) + ":" + pad(time.getMinute());
     }
 
-    /** At most {@code most} ticks within the range where the steps allow it; the date stands under the first of a day. */
+    /**
+     * At most {@code most} ticks within the range where the steps allow it; the date stands under the first of a day.
+     */
     static List<TimeTick> between(LocalDateTime from, LocalDateTime to, int most) {
         long start = from.toEpochSecond(ZoneOffset.UTC);
         long end = to.toEpochSecond(ZoneOffset.UTC);

@@ -2,6 +2,7 @@ package noctuary.draw;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Fields of view about a target's size, to one scale.
@@ -78,7 +79,7 @@ public record Framing(
         return svg.end();
     }
 
-    private List<Key.Item> keyItems(java.util.Map<String, Look> looks) {
+    private List<Key.Item> keyItems(Map<String, Look> looks) {
         List<Key.Item> items = new ArrayList<>();
         for (Field field : fields) {
             Look look = looks.get(field.name());

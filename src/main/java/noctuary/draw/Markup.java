@@ -4,7 +4,9 @@ package noctuary.draw;
 final class Markup {
     private Markup() {}
 
-    /** Escaped for element content and quoted attributes; characters that XML 1.0 forbids (production 2) are left out. */
+    /**
+     * Escaped for element content and quoted attributes; characters that XML 1.0 forbids (production 2) are left out.
+     */
     static String text(String raw) {
         StringBuilder out = new StringBuilder(raw.length() + 16);
         raw.codePoints().filter(Markup::allowed).forEach(c -> {

@@ -13,8 +13,8 @@ import noctuary.image.Stretch;
 public final class Preview {
     private Preview() {}
 
-    /** One finished file. {@code bytes} is not copied. */
-    public record Encoded(byte[] bytes, int width, int height, String mediaType) {}
+    /** One finished JPEG. {@code bytes} is not copied. */
+    public record Encoded(byte[] bytes, int width, int height) {}
 
     /**
      * One or three linear planes, or a mosaic, stretched for the screen; the first stored row at the bottom, as FITS

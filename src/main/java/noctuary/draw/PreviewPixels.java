@@ -68,6 +68,6 @@ final class PreviewPixels {
         } finally {
             writer.dispose();
         }
-        return new Preview.Encoded(bytes.toByteArray(), image.getWidth(), image.getHeight(), "image/jpeg");
+        return new Preview.Encoded(bytes.toByteArray(), image.getWidth(), image.getHeight());
     }
 }

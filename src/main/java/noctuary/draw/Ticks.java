@@ -15,7 +15,9 @@ record Ticks(List<Double> values, int decimals) {
         values = List.copyOf(values);
     }
 
-    /** Ticks whose first and last enclose the range, at most {@code most} (2 or more) of them, as close as that allows. */
+    /**
+     * Ticks whose first and last enclose the range, at most {@code most} (2 or more) of them, as close as that allows.
+     */
     static Ticks around(double low, double high, int most) {
         double margin = low == high ? low == 0 ? 1 : Math.abs(low) * 0.1 : 0;
         double from = low - margin;

@@ -25,7 +25,8 @@ public final class Beginning {
      * Writes the files of a new journal into a folder, which is made when it is not there.
      *
      * @return the files written, in order
-     * @throws FileAlreadyExistsException when the folder already holds a journal or one of the files; nothing is written
+     * @throws FileAlreadyExistsException when the folder already holds a journal or one of the files; nothing is
+     * written
      * @throws IOException when a file cannot be written
      */
     public static List<Path> layOut(Path dir) throws IOException {

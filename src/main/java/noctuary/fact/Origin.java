@@ -13,7 +13,9 @@ public sealed interface Origin {
     /** Measured on the pixels of {@code file}; {@code method} is the id of its section on the method page. */
     record Measured(String file, String method) implements Origin {}
 
-    /** Computed by {@code formula}, written for a reader, from {@code inputs}; {@code method} as in {@link Measured}. */
+    /**
+     * Computed by {@code formula}, written for a reader, from {@code inputs}; {@code method} as in {@link Measured}.
+     */
     record Derived(String formula, String method, List<Input> inputs) implements Origin {
         public Derived {
             inputs = List.copyOf(inputs);

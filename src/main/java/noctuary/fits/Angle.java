@@ -5,12 +5,15 @@ import java.util.regex.Pattern;
 
 /** Sexagesimal text: parts separated by blanks, colons or unit letters, the sign before the first part. */
 final class Angle {
-    private static final Pattern PARTS = Pattern.compile(
-            "([+-]?)\\s*(\\d+(?:\\.\\d*)?)(?:[\\s:hHdD°]+(\\d+(?:\\.\\d*)?)(?:[\\s:mM'′]+(\\d+(?:\\.\\d*)?))?)?[\\s:hHdDmMsS'\"°′″]*");
+    private static final Pattern PARTS = Pattern.compile("([+-]?)\\s*(\\d+(?:\\.\\d*)?)"
+            + "(?:[\\s:hHdD°]+(\\d+(?:\\.\\d*)?)(?:[\\s:mM'′]+(\\d+(?:\\.\\d*)?))?)?[\\s:hHdDmMsS'\"°′″]*");
 
     private Angle() {}
 
-    /** The value in units of the first part, or the plain number; NaN for other text, and where a later part is not below 60. */
+    /**
+     * The value in units of the first part, or the plain number; NaN for other text, and where a later part is not
+     * below 60.
+     */
     static double parse(String text) {
         double number = Numerals.parse(text);
         if (Double.isFinite(number)) {

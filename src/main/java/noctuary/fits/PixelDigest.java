@@ -11,8 +11,8 @@ import java.util.zip.CRC32C;
  * scaling and the array as an uncompressed FITS file stores it.
  *
  * <p>Both run on the processor's own instructions. Together they catch any difference confined to 32 neighbouring bits
- * for certain, and two different images collide by chance once in 2^64: for ten thousand frames, three chances in 10^12.
- * They do not withstand someone who wants two images to collide; a notebook has no such enemy.
+ * for certain, and two different images collide by chance once in 2^64: for ten thousand frames, three chances in
+ * 10^12. They do not withstand someone who wants two images to collide; a notebook has no such enemy.
  */
 final class PixelDigest {
     private final CRC32C castagnoli = new CRC32C();

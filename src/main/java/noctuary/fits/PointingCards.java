@@ -3,7 +3,9 @@ package noctuary.fits;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Where the telescope was pointed: RA and DEC, or the object's place (keywords of the HEASARC and NOAO dictionaries). */
+/**
+ * Where the telescope was pointed: RA and DEC, or the object's place (keywords of the HEASARC and NOAO dictionaries).
+ */
 final class PointingCards {
     private static final double NEAR_DEG = 5;
 

@@ -31,7 +31,9 @@ record Scaling(double zero, double scale, Optional<Long> blank) {
         return (float) (zero + scale * stored);
     }
 
-    /** Physical value of a 64-bit integer; the sum for unsigned ones is not exact in double, so the sign bit is flipped. */
+    /**
+     * Physical value of a 64-bit integer; the sum for unsigned ones is not exact in double, so the sign bit is flipped.
+     */
     float physical(long stored) {
         if (blank.isPresent() && blank.get() == stored) {
             return Float.NaN;

@@ -70,8 +70,8 @@ final class TileLibrary {
     }
 
     /**
-     * An empty primary unit and the header of the table, whole blocks. Left out are ZBLANK, which the library 1.21 takes
-     * for 0, and ZQUANTIZ where nothing was quantised, which it takes for quantised.
+     * An empty primary unit and the header of the table, whole blocks. Left out are ZBLANK, which the library 1.21
+     * takes for 0, and ZQUANTIZ where nothing was quantised, which it takes for quantised.
      */
     private static byte[] header(List<Card> cards) {
         boolean quantised = cards.stream().anyMatch(card -> card.value().strip().equals("ZSCALE"))

@@ -11,8 +11,8 @@ import nom.tam.image.compression.hdu.CompressedImageHDU;
  *
  * <ul>
  *   <li>Without dithering it adds half a quantisation step to every pixel.
- *   <li>It does not know a ZBLANK card and leaves missing pixels as numbers: the mark, scaled. Writers keep the integers
- *       just above the mark free, so whatever lies within five steps of it was missing.
+ *   <li>It does not know a ZBLANK card and leaves missing pixels as numbers: the mark, scaled. Writers keep the
+ *       integers just above the mark free, so whatever lies within five steps of it was missing.
  * </ul>
  */
 final class TileRepair {

@@ -15,8 +15,8 @@ final class Chance {
     }
 
     /**
-     * Common logarithm of the expected number of transforms, among all that two stars of each list propose, straight and
-     * mirrored, under which that many stars meet by accident. Two of them always meet, by construction.
+     * Common logarithm of the expected number of transforms, among all that two stars of each list propose, straight
+     * and mirrored, under which that many stars meet by accident. Two of them always meet, by construction.
      */
     static double log10Accidents(int matched, double expectedPairs, int first, int second) {
         double transforms = 2.0 * first * (first - 1.0) * second * (second - 1.0);

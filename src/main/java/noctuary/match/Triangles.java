@@ -3,8 +3,8 @@ package noctuary.match;
 import java.util.Arrays;
 
 /**
- * Triangles of neighbouring stars and their shapes. Sides a ≥ b ≥ c; a shape is the point (b/a, c/a), the same under any
- * similarity (Valdes et al. 1995, PASP 107, 1119), and the sense of rotation, which a mirror turns.
+ * Triangles of neighbouring stars and their shapes. Sides a ≥ b ≥ c; a shape is the point (b/a, c/a), the same under
+ * any similarity (Valdes et al. 1995, PASP 107, 1119), and the sense of rotation, which a mirror turns.
  *
  * <p>Neighbours are sought among the brightest 12, 25, 50, ... stars in turn: wherever two lists differ in depth or
  * field, some of these subsets are of the same density on the sky.

@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Every pair of triangles alike proposes a transform; true pairs propose the same one. Proposals are counted in cells of
- * scale, rotation, mirroring and where the middle of one field comes to lie in the other.
+ * Every pair of triangles alike proposes a transform; true pairs propose the same one. Proposals are counted in cells
+ * of scale, rotation, mirroring and where the middle of one field comes to lie in the other.
  */
 final class Votes {
     /** Scale ratios sought, with a margin for noise. */

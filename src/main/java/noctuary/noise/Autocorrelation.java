@@ -1,8 +1,9 @@
 package noctuary.noise;
 
 /**
- * How alike the noise of a frame is at a distance: the mean product of two pixels of the background, both free of stars,
- * over the mean square, for every displacement up to {@value #REACH} px. Taken on quiet tiles spread over the field.
+ * How alike the noise of a frame is at a distance: the mean product of two pixels of the background, both free of
+ * stars, over the mean square, for every displacement up to {@value #REACH} px. Taken on quiet tiles spread over the
+ * field.
  */
 final class Autocorrelation {
     static final int REACH = 30;

@@ -75,8 +75,8 @@ final class Banding {
     }
 
     /**
-     * Standard deviation of the lines beyond noise, 0 when there is none worth the name; NaN when the frame is too small
-     * to tell.
+     * Standard deviation of the lines beyond noise, 0 when there is none worth the name; NaN when the frame is too
+     * small to tell.
      *
      * @param pixelSigma noise of a pixel
      */

@@ -27,7 +27,9 @@ final class BlockNoise {
         }
     }
 
-    /** Standard deviation of means of {@code size} x {@code size} pixels, times {@code size}; NaN when none are left. */
+    /**
+     * Standard deviation of means of {@code size} x {@code size} pixels, times {@code size}; NaN when none are left.
+     */
     double sigma(int size) {
         return sigmas[Integer.numberOfTrailingZeros(size)];
     }

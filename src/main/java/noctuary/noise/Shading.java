@@ -5,8 +5,8 @@ import java.util.Optional;
 import noctuary.noise.Surface.Patch;
 
 /**
- * Light that the optics and the sky do not explain. Fields of light that darken towards all corners alike, or slope, are
- * no defect.
+ * Light that the optics and the sky do not explain. Fields of light that darken towards all corners alike, or slope,
+ * are no defect.
  *
  * @param glow light added in one corner, as by an amplifier; empty when there is none
  * @param darkCorner light missing in one corner; empty when there is none

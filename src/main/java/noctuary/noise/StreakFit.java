@@ -7,8 +7,9 @@ import noctuary.stats.Robust;
 
 /**
  * Fits a ridge to an autocorrelation: height s² times a fall by 1 - k / length along the track and by a
- * Gaussian of standard deviation {@code width} beside it. Light of the sky is broad, so every point is compared with points beside the ridge at the same k; smoothed
- * noise is round and short, so the ring it fills is left out and the median of every ring is taken away.
+ * Gaussian of standard deviation {@code width} beside it. Light of the sky is broad, so every point is compared with
+ * points beside the ridge at the same k; smoothed noise is round and short, so the ring it fills is left out and the
+ * median of every ring is taken away.
  */
 final class StreakFit {
     private static final int FIRST_LAG = 3;

@@ -5,8 +5,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads a joint as keepers write it: {@code M48x0.75 male}, {@code 2 in x 24 tpi female}, {@code 1.25 in push-fit male}.
- * Never fails: what it cannot read comes back unread, and the checks say so.
+ * Reads a joint as keepers write it: {@code M48x0.75 male}, {@code 2 in x 24 tpi female},
+ * {@code 1.25 in push-fit male}. Never fails: what it cannot read comes back unread, and the checks say so.
  */
 final class JointText {
     private static final String NUMBER = "(\\d+(?:[.,]\\d+)?)";

@@ -4,7 +4,9 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
 
-/** Arithmetic on numbers of which some may be absent: the result is absent where an input is, or where it is not finite. */
+/**
+ * Arithmetic on numbers of which some may be absent: the result is absent where an input is, or where it is not finite.
+ */
 final class Maybe {
     private Maybe() {}
 

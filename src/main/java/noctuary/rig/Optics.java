@@ -52,19 +52,9 @@ public final class Optics {
         return RAYLEIGH * ARCSEC_PER_RADIAN * wavelengthNm * 1e-6 / apertureMm;
     }
 
-    /** Dawes' empirical limit for equal double stars, arcsec: 116 / D (from memory). */
-    public static double dawesArcsec(double apertureMm) {
-        return 116 / apertureMm;
-    }
-
     /** Half the range of focus within a quarter wave, µm: ± 2 λ N² (Born &amp; Wolf §8.8, from memory). */
     public static double depthOfFocusUm(double wavelengthNm, double focalRatio) {
         return 2 * wavelengthNm * 1e-3 * focalRatio * focalRatio;
-    }
-
-    /** Diameter of the blur of a sensor out of focus by that much, µm: δ / N. */
-    public static double defocusBlurUm(double defocusUm, double focalRatio) {
-        return defocusUm / focalRatio;
     }
 
     /** Largest pixel that keeps all the optics can resolve, µm: λ N / 2. */

@@ -45,8 +45,8 @@ public record RigSpec(
      */
     public record Joint(String text, double diameterMm, double pitchMm, boolean male) {
         /**
-         * Reads {@code M48x0.75 male}, {@code 2 in x 24 tpi female} or {@code 1.25 in push-fit male}. Never fails: a joint
-         * written otherwise is kept {@linkplain #unread() unread}, and the rig's checks tell how to write it.
+         * Reads {@code M48x0.75 male}, {@code 2 in x 24 tpi female} or {@code 1.25 in push-fit male}. Never fails: a
+         * joint written otherwise is kept {@linkplain #unread() unread}, and the rig's checks tell how to write it.
          */
         public static Joint parse(String text) {
             return JointText.read(text);

@@ -19,7 +19,8 @@ final class SamplingCheck {
                 && ratio.isPresent()
                 && pixelUm.getAsDouble() < Optics.nyquistPitchUm(Optics.GREEN_NM, ratio.getAsDouble());
         String text = Words.say(
-                        "One pixel covers %s arcsec: stars of %s arcsec or wider (FWHM) span two pixels, the least to measure ",
+                        "One pixel covers %s arcsec: stars of %s arcsec or wider (FWHM) span two pixels, the least to "
+                                + "measure ",
                         Words.number(scale.getAsDouble(), 2), Words.number(PIXELS_PER_FWHM * scale.getAsDouble(), 2))
                 + "a width from; narrower ones show the pixels rather than the sky."
                 + diffraction(airyFwhm)

@@ -29,7 +29,8 @@ public record Spacing(OptionalDouble statedMm, double glassShiftMm, List<Row> ro
     /**
      * One part of the sum.
      *
-     * @param countedMm 0 for the corrector itself, which the distance starts behind, and for a filter inside another part
+     * @param countedMm 0 for the corrector itself, which the distance starts behind, and for a filter inside another
+     * part
      * @param glassShiftMm 0 for a part without glass
      */
     public record Row(String name, OptionalDouble countedMm, double glassShiftMm) {}

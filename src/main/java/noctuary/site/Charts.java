@@ -62,7 +62,8 @@ final class Charts {
                 : drawing(
                         chart,
                         "sharpness",
-                        "Star width by night, smaller is sharper; lines span the 16th to 84th percentile of the stars.");
+                        "Star width by night, smaller is sharper; lines span the 16th to 84th percentile of the "
+                                + "stars.");
     }
 
     private Optional<Trend.Point> point(Address here, EntrySheet sheet) {

@@ -9,8 +9,8 @@ import java.util.regex.Pattern;
 import noctuary.entry.Journal;
 
 /**
- * What may be said of the keeper's machine: never a path outside the journal, and names of frames only when the settings
- * say so. Text passes through here before it reaches a page or a download.
+ * What may be said of the keeper's machine: never a path outside the journal, and names of frames only when the
+ * settings say so. Text passes through here before it reaches a page or a download.
  */
 final class Discretion {
     private static final Pattern ABSOLUTE =

@@ -4,7 +4,9 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import noctuary.site.page.Markup;
 
-/** The keeper's own text set under a heading of the page: its headings move down, their order stays; HTML, not XHTML. */
+/**
+ * The keeper's own text set under a heading of the page: its headings move down, their order stays; HTML, not XHTML.
+ */
 final class NoteBody {
     private static final Pattern HEADING = Pattern.compile("(</?h)([1-6])(?=[ >])");
 

@@ -34,9 +34,9 @@ public final class Catalogue {
 
     /**
      * One spelling for all names of an object, for telling which entries show the same target: {@code M 31} for
-     * {@code m31}, {@code NGC 224} or {@code Andromeda Galaxy}. A designation that the catalogue does not hold is spaced
-     * in the same manner; any other name comes back with its spaces tidied, as do names that say more than the object's
-     * ("M31 panel 2").
+     * {@code m31}, {@code NGC 224} or {@code Andromeda Galaxy}. A designation that the catalogue does not hold is
+     * spaced in the same manner; any other name comes back with its spaces tidied, as do names that say more than the
+     * object's ("M31 panel 2").
      */
     public static String canonicalName(String name) {
         String tidy = name.strip().replaceAll("\\s+", " ");

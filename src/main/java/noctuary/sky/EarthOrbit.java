@@ -1,9 +1,9 @@
 package noctuary.sky;
 
 /**
- * The Earth's heliocentric longitude and distance: largest terms of VSOP87D (Bretagnon &amp; Francou 1988, A&amp;A 202, 309),
- * amplitude in 1e-8 rad or 1e-8 au, phase in rad, rate in rad per millennium. From memory, checked against erfa 2.0.0.1
- * (epv00): within 3 arcsec and 0.00004 au from 2000 to 2050.
+ * The Earth's heliocentric longitude and distance: largest terms of VSOP87D (Bretagnon &amp; Francou 1988, A&amp;A 202,
+ * 309), amplitude in 1e-8 rad or 1e-8 au, phase in rad, rate in rad per millennium. From memory, checked against erfa
+ * 2.0.0.1 (epv00): within 3 arcsec and 0.00004 au from 2000 to 2050.
  */
 final class EarthOrbit {
     private static final double[][] LONGITUDE_0 = {

@@ -13,7 +13,10 @@ public record Equatorial(double raDeg, double decDeg) {
         return Angles.separation(raDeg, decDeg, other.raDeg, other.decDeg);
     }
 
-    /** From the equinox of J2000 to that of a date so many centuries later (Meeus 21.2 to 21.4); no nutation, no aberration. */
+    /**
+     * From the equinox of J2000 to that of a date so many centuries later (Meeus 21.2 to 21.4); no nutation, no
+     * aberration.
+     */
     Equatorial precessed(double centuries) {
         double t = centuries;
         double zeta = t * (2306.2181 + t * (0.30188 + t * 0.017998)) / 3600;

@@ -4,8 +4,8 @@ import java.time.Instant;
 import org.shredzone.commons.suncalc.MoonPosition;
 
 /**
- * The Moon from a place, to about 0.02°. The library's altitude is seen from the Earth's centre, up to 1° above that from
- * the surface: the difference is made up here.
+ * The Moon from a place, to about 0.02°. The library's altitude is seen from the Earth's centre, up to 1° above that
+ * from the surface: the difference is made up here.
  *
  * @param fromCentre direction from the Earth's centre, for the elongation
  * @param fromSurface direction from the place

@@ -4,8 +4,8 @@ import java.time.Instant;
 import java.util.OptionalDouble;
 
 /**
- * Sun and Moon over a place at an instant. Altitudes are those of the centres, seen from the surface, without refraction;
- * the Sun's to 0.002°, the Moon's to 0.02°.
+ * Sun and Moon over a place at an instant. Altitudes are those of the centres, seen from the surface, without
+ * refraction; the Sun's to 0.002°, the Moon's to 0.02°.
  *
  * @param moonLit share of the Moon's disc that is lit, 0 to 1
  * @param moonPhaseAngleDeg angle at the Moon between Sun and Earth, 0 at full Moon

@@ -3,9 +3,9 @@ package noctuary.sky;
 import java.time.Instant;
 
 /**
- * The apparent Sun from the Earth's centre, to about 0.001°: {@link EarthOrbit} turned round, with aberration and the two
- * largest terms of nutation (Meeus, Astronomical Algorithms, chapters 22 and 25). The library that gives the Moon has a
- * Sun too, but one off by up to 0.02°, which moves twilight by several seconds.
+ * The apparent Sun from the Earth's centre, to about 0.001°: {@link EarthOrbit} turned round, with aberration and the
+ * two largest terms of nutation (Meeus, Astronomical Algorithms, chapters 22 and 25). The library that gives the Moon
+ * has a Sun too, but one off by up to 0.02°, which moves twilight by several seconds.
  *
  * @param siderealDeg apparent sidereal time at Greenwich at that instant
  */

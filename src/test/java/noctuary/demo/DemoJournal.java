@@ -9,8 +9,8 @@ import java.util.List;
 /**
  * Writes every frame, stack and picture of the demo journal, and the truth about them.
  *
- * <p>Arguments: the journal's entries folder (default {@code entries}), then slugs to make only those and leave the truth
- * file alone. From the project's folder:
+ * <p>Arguments: the journal's entries folder (default {@code entries}), then slugs to make only those and leave the
+ * truth file alone. From the project's folder:
  *
  * <pre>mvn -q test-compile exec:java -Dmain.class=noctuary.demo.DemoJournal -Dexec.classpathScope=test -Dexec.args=entries</pre>
  */

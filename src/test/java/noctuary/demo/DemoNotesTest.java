@@ -67,7 +67,10 @@ class DemoNotesTest {
         }
     }
 
-    /** Glass of thickness t and index n before the focus moves it back by t (n - 1) / n; 1.5168 is that of borosilicate crown. */
+    /**
+     * Glass of thickness t and index n before the focus moves it back by t (n - 1) / n; 1.5168 is that of borosilicate
+     * crown.
+     */
     @Test
     void theSpacerMendsWhatTheGlassDid() throws IOException {
         double glass = 3.5 * 0.5168 / 1.5168;

@@ -91,7 +91,9 @@ record DemoRig(
         return focalLengthMm / apertureMm;
     }
 
-    /** Distance of the sensor from where the corrector wants it; the glass before it asks for 56.19 mm instead of 55. */
+    /**
+     * Distance of the sensor from where the corrector wants it; the glass before it asks for 56.19 mm instead of 55.
+     */
     double spacingErrorMm(LocalDate date) {
         if (colour()) {
             return 0.15;

@@ -2,7 +2,9 @@ package noctuary.demo;
 
 import static noctuary.demo.Glow.add;
 
-/** The wall in the North America nebula: a bright ionisation front folded along the border of a dark cloud (NGC 7000). */
+/**
+ * The wall in the North America nebula: a bright ionisation front folded along the border of a dark cloud (NGC 7000).
+ */
 record IonisedWall(Turbulence noise) implements Glow {
 
     @Override

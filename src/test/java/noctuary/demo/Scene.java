@@ -72,7 +72,10 @@ record Scene(float[][] planes, double[] skyRate, int width, int height) {
         painter.paint(x, y, rates, optics.shape(x, y, moments), optics.rig().spider());
     }
 
-    /** The sky with its gradient, a trace of vignetting left by the flats, cloud that takes and gives back light, a shadow. */
+    /**
+     * The sky with its gradient, a trace of vignetting left by the flats, cloud that takes and gives back light, a
+     * shadow.
+     */
     private void addSky(PlannedEntry entry, List<Moment> moments) {
         double angle = StrictMath.toRadians(40.0 + 7 * (entry.slug().length() % 9) + entry.turn());
         double cos = StrictMath.cos(angle) / width;

@@ -82,7 +82,9 @@ final class Sensor {
         return plane == Glow.GREEN ? 0.5 : 0.25;
     }
 
-    /** Counts of the stack for one of a frame: the whole number, at most 16, that leaves a noise of about 1.25 counts. */
+    /**
+     * Counts of the stack for one of a frame: the whole number, at most 16, that leaves a noise of about 1.25 counts.
+     */
     double scale(Scene scene, PlannedEntry entry) {
         int middle = scene.planes().length / 2;
         double sigma = noiseAdu(scene.skyRate()[middle], entry.seconds()) / Math.sqrt(entry.count() * share(middle));

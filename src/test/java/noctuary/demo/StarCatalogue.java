@@ -44,7 +44,9 @@ final class StarCatalogue {
         return StrictMath.pow(10, pole + weight * (plane - pole));
     }
 
-    /** A globular cluster: places by King's profile, giants and a blue horizontal branch above a steep main sequence. */
+    /**
+     * A globular cluster: places by King's profile, giants and a blue horizontal branch above a steep main sequence.
+     */
     static List<CatalogueStar> globular(long seed, int count, double coreArcsec, double tidalArcsec) {
         Random random = new Random(seed);
         double[] within = new double[RINGS + 1];

@@ -1,6 +1,8 @@
 package noctuary.demo;
 
-/** Puts stars into planes: elliptical Moffat profiles integrated over each pixel, with an aureole and rays where bright. */
+/**
+ * Puts stars into planes: elliptical Moffat profiles integrated over each pixel, with an aureole and rays where bright.
+ */
 final class StarPainter {
     private static final double BETA = 3.0;
     private static final double AUREOLE = 0.025;

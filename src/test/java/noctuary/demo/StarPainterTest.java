@@ -27,7 +27,9 @@ class StarPainterTest {
         assertThat(y / sum).isCloseTo(99.6, within(0.01));
     }
 
-    /** Moffat (1969), Astronomy and Astrophysics 3, 455: peak (beta - 1) / (pi alpha^2), half of it at half the FWHM. */
+    /**
+     * Moffat (1969), Astronomy and Astrophysics 3, 455: peak (beta - 1) / (pi alpha^2), half of it at half the FWHM.
+     */
     @Test
     void theProfileIsAMoffatOfTheGivenWidth() {
         float[] plane = painted(100, 100, new Shape(20, 20, 0), 0.2);

@@ -3,8 +3,8 @@ package noctuary.demo;
 import java.util.List;
 
 /**
- * The targets of the demo journal. Positions are those of the real objects (J2000, from memory of the common catalogues,
- * good to a few arcseconds); what they look like is invented.
+ * The targets of the demo journal. Positions are those of the real objects (J2000, from memory of the common
+ * catalogues, good to a few arcseconds); what they look like is invented.
  */
 final class Targets {
     private static final List<CatalogueStar> ORION = List.of(

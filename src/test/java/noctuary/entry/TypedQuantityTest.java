@@ -14,9 +14,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class TypedQuantityTest {
     /**
      * Factors of NIST SP 811 (2008), appendix B.8: inch 25.4 mm, pound 0.453 592 37 kg, ounce 0.028 349 523 125 kg
-     * (printed there to seven digits, 2.834 952 E-02), all exact since the yard and pound agreement of 1959; minute 60 s,
-     * hour 3600 s, degree 60 minutes of arc of 60 seconds; degree Fahrenheit (t - 32) / 1.8. Hence also a 2 in filter
-     * thread is 50.8 mm, 212 °F is 100 °C, and -40 is the same in both.
+     * (printed there to seven digits, 2.834 952 E-02), all exact since the yard and pound agreement of 1959; minute 60
+     * s, hour 3600 s, degree 60 minutes of arc of 60 seconds; degree Fahrenheit (t - 32) / 1.8. Hence also a 2 in
+     * filter thread is 50.8 mm, 212 °F is 100 °C, and -40 is the same in both.
      */
     @ParameterizedTest
     @CsvSource({

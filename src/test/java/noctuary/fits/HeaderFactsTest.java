@@ -8,7 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Camera, exposure and kind in the dialects of drivers and observatories (common practice, no source, unless named). */
+/**
+ * Camera, exposure and kind in the dialects of drivers and observatories (common practice, no source, unless named).
+ */
 class HeaderFactsTest {
     private static <T> Object value(Optional<Cited<T>> cited) {
         return cited.<Object>map(Cited::value).orElse("-");

@@ -64,7 +64,9 @@ class PointingCardsTest {
         assertThat(FitsBytes.header("RA      = '05:35:17'").centre()).isEmpty();
     }
 
-    /** Turning an even number of rows over makes RGGB into GBRG; an odd column offset makes it GRBG; by construction. */
+    /**
+     * Turning an even number of rows over makes RGGB into GBRG; an odd column offset makes it GRBG; by construction.
+     */
     @ParameterizedTest
     @CsvSource({
         "RGGB, 0, 0, , 80, RGGB",

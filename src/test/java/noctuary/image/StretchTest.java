@@ -43,8 +43,9 @@ class StretchTest {
     }
 
     /**
-     * astropy 5.2.1, make_lupton_rgb with minimum 0, stretch 2, Q 8 gives 8-bit (62, 124, 62) and (145, 72, 0). Its F is
-     * asinh(Q I / stretch) * 0.1 / asinh(0.1 Q): softening stretch / Q = 0.25, and the value 1 reached where that is 1.
+     * astropy 5.2.1, make_lupton_rgb with minimum 0, stretch 2, Q 8 gives 8-bit (62, 124, 62) and (145, 72, 0). Its F
+     * is asinh(Q I / stretch) * 0.1 / asinh(0.1 Q): softening stretch / Q = 0.25, and the value 1 reached where that is
+     * 1.
      */
     @Test
     void colourRuleAgreesWithAstropy() {

@@ -9,8 +9,8 @@ import java.util.Random;
 import java.util.function.Function;
 
 /**
- * Success, error and processor time of the alignment on simulated pairs, and false matches on unrelated ones; run as a main
- * class. The first argument is the number of pairs a row, 300 unless given.
+ * Success, error and processor time of the alignment on simulated pairs, and false matches on unrelated ones; run as a
+ * main class. The first argument is the number of pairs a row, 300 unless given.
  */
 final class AlignmentBench {
     static final long WHOLE_SEED = 2;

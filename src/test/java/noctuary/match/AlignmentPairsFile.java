@@ -11,8 +11,8 @@ import noctuary.stars.Star;
 
 /**
  * Writes the pairs of {@link AlignmentBench} for another program: arguments are the file, {@code whole} or
- * {@code cameras}, and the number of pairs. Lines begin with P (scale, rotation, mirrored, shift), F and T (x, y, flux of
- * the first and the second list, brightest first) or S (true places of shared stars in the first list).
+ * {@code cameras}, and the number of pairs. Lines begin with P (scale, rotation, mirrored, shift), F and T (x, y, flux
+ * of the first and the second list, brightest first) or S (true places of shared stars in the first list).
  */
 final class AlignmentPairsFile {
     private AlignmentPairsFile() {}

@@ -21,8 +21,8 @@ record StarPairs(List<Star> from, List<Star> to, Alignment truth, List<double[]>
      * Both lists show the whole field: 15 to 3,000 stars each (even in the logarithm), up to 40 % of each list's own,
      * scale 0.2 to 5 (even in the logarithm), any rotation, half of them mirrored.
      *
-     * <p>Fluxes follow N(&gt;F) ∝ 1/F down to a signal-to-noise ratio of 8 and differ by 10 % between the lists. Positions
-     * are off by 0.03 px and 0.6 FWHM / SNR (King 1983, from memory) on each axis, FWHM 3 px.
+     * <p>Fluxes follow N(&gt;F) ∝ 1/F down to a signal-to-noise ratio of 8 and differ by 10 % between the lists.
+     * Positions are off by 0.03 px and 0.6 FWHM / SNR (King 1983, from memory) on each axis, FWHM 3 px.
      */
     static StarPairs whole(Random random) {
         int count = (int) Math.round(15 * Math.pow(200, random.nextDouble()));

@@ -26,9 +26,9 @@ class JointChecksTest {
         assertThat(check.text())
                 .isEqualTo(
                         "Corrector to spacer: they will not mate: both are 42 mm wide, but the pitch is 0.75 mm on one"
-                                + " side and 1 mm on the other: they look alike and bind after a turn or two, so never force"
-                                + " them. An adapter with M42x0.75 female in front and M42x1 male behind joins them; its length"
-                                + " counts in the spacing.");
+                                + " side and 1 mm on the other: they look alike and bind after a turn or two, so never"
+                                + " force them. An adapter with M42x0.75 female in front and M42x1 male behind joins them;"
+                                + " its length counts in the spacing.");
     }
 
     @Test

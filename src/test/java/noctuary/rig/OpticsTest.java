@@ -38,12 +38,11 @@ class OpticsTest {
         assertThat(Optics.fieldDeg(lengthMm, focalMm)).isCloseTo(expected, within(1e-5));
     }
 
-    /** The constants are roots of Bessel functions, found with scipy 1.10.1 (j1, brentq); Dawes' 116 from memory. */
+    /** The constants are roots of Bessel functions, found with scipy 1.10.1 (j1, brentq). */
     @ParameterizedTest
-    @CsvSource({"80, 1.72958, 1.45000, 1.45919", "200, 0.69183, 0.58000, 0.58367"})
-    void resolutionFollowsTheAperture(double apertureMm, double rayleigh, double dawes, double airy) {
+    @CsvSource({"80, 1.72958, 1.45919", "200, 0.69183, 0.58367"})
+    void resolutionFollowsTheAperture(double apertureMm, double rayleigh, double airy) {
         assertThat(Optics.rayleighArcsec(550, apertureMm)).isCloseTo(rayleigh, within(1e-5));
-        assertThat(Optics.dawesArcsec(apertureMm)).isCloseTo(dawes, within(1e-5));
         assertThat(Optics.airyFwhmArcsec(550, apertureMm)).isCloseTo(airy, within(1e-5));
     }
 
@@ -52,13 +51,6 @@ class OpticsTest {
     @CsvSource({"5, 27.5", "7, 53.9", "10, 110", "2, 4.4"})
     void depthOfFocusGrowsWithTheSquareOfTheRatio(double ratio, double expectedUm) {
         assertThat(Optics.depthOfFocusUm(550, ratio)).isCloseTo(expectedUm, within(1e-9));
-    }
-
-    @Test
-    void defocusBlursByTheCone() {
-        double blurUm = Optics.defocusBlurUm(50, 5);
-        assertThat(blurUm).isCloseTo(10, within(1e-12));
-        assertThat(Optics.imageScaleArcsecPerPx(blurUm, 560)).isCloseTo(3.683, within(1e-3));
     }
 
     @ParameterizedTest

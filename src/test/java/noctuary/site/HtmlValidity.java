@@ -15,8 +15,8 @@ import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 
 /**
- * The HTML of a site against the HTML standard, by the checker of the W3C and WHATWG (nu.validator), within this process
- * and without network. Any test may call it on any folder.
+ * The HTML of a site against the HTML standard, by the checker of the W3C and WHATWG (nu.validator), within this
+ * process and without network. Any test may call it on any folder.
  */
 public final class HtmlValidity {
     private static final String SCHEMA = "http://s.validator.nu/html5-rdfalite.rnc";

@@ -12,7 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ShapeFitTest {
     private static final int SIDE = 61;
 
-    /** Moffat 1969: 61 x 61 pixels, centre 30.3, 29.8, flux 1e5, FWHM 4, beta 3; sum and highest pixel by scipy 1.10.1. */
+    /**
+     * Moffat 1969: 61 x 61 pixels, centre 30.3, 29.8, flux 1e5, FWHM 4, beta 3; sum and highest pixel by scipy 1.10.1.
+     */
     @Test
     void theSimulatorsStampHoldsTheLightItShould() {
         double[] pixels = StampMaker.moffat(SIDE, 30.3, 29.8, new StarShape.At(4, 0, 0, 3));

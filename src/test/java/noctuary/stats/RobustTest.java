@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 class RobustTest {
-    /** Values of HANDBOOK check 4.1, computed with scipy 1.10.1 (median_abs_deviation, scale normal). */
+    /** Computed with scipy 1.10.1 (median_abs_deviation, scale normal). */
     @Test
     void sigmaIgnoresAnOutlier() {
         double[] x = {100, 101, 99, 102, 98, 100, 103, 97, 100, 250};
@@ -14,7 +14,7 @@ class RobustTest {
         assertThat(Robust.sigma(x)).isCloseTo(2.2239033, within(1e-7));
     }
 
-    /** HANDBOOK check 8, numpy 1.24.2 percentile: type 7. */
+    /** Type 7, computed with numpy 1.24.2 (percentile). */
     @Test
     void quantilesInterpolateLinearly() {
         assertThat(Robust.quantile(new double[] {1, 2, 3, 4}, 0.25)).isEqualTo(1.75);

@@ -2,7 +2,9 @@ package noctuary.site.page;
 
 import java.util.List;
 
-/** One entry. @param hero null without a picture; {@code stars}, {@code course}, {@code older}, {@code newer} likewise */
+/**
+ * One entry. @param hero null without a picture; {@code stars}, {@code course}, {@code older}, {@code newer} likewise
+ */
 public record EntryPage(
         Head head,
         String title,
