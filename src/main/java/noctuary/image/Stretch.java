@@ -19,11 +19,21 @@ public record Stretch(List<Channel> channels, double pedestal, double softening,
     /** The largest channel counts for most, so that a one-coloured nebula keeps its detail. */
     private static final double MEAN_SHARE = 0.25;
 
+    /** Shares of the colour that are kept in mere sky, and in light; chosen by eye. */
+    private static final double COLOUR_IN_SKY = 0.3;
+
+    private static final double COLOUR_IN_LIGHT = 0.75;
+    /** Light that stands this many sigmas above the sky has half of what light gains over sky. */
+    private static final double LIGHT_SIGMAS = 3;
+
     public Stretch {
         channels = List.copyOf(channels);
     }
 
-    /** @param sky level to subtract @param gain to multiply by, after that */
+    /**
+     * @param sky level to subtract
+     * @param gain to multiply by, after that
+     */
     public record Channel(double sky, double gain) {}
 
     /** Fitted to one or three linear planes of the size in which they are shown. */
@@ -84,8 +94,9 @@ public record Stretch(List<Channel> channels, double pedestal, double softening,
      * left out where a saturated core would show the colour of its own clipping.
      */
     private double saturation(double aboveSky) {
-        double light = Math.max(0, aboveSky / noise);
+        double light = Math.max(0, aboveSky / noise / LIGHT_SIGMAS);
         double core = Math.max(0, aboveSky / (2 * white));
-        return (0.3 + 0.45 * light * light / (light * light + 9)) / (1 + core * core);
+        double risen = light * light / (light * light + 1);
+        return (COLOUR_IN_SKY + (COLOUR_IN_LIGHT - COLOUR_IN_SKY) * risen) / (1 + core * core);
     }
 }

@@ -43,4 +43,9 @@ public record EntrySheet(
     public Fact<Quantity> figure(Figure figure) {
         return figures.getOrDefault(figure, Fact.missing("not looked for"));
     }
+
+    /** Star widths of the files that {@link Figure#FWHM_ARCSEC} comes from: the median of each percentile over them. */
+    public FrameReport.Spread fwhmSpreadArcsec() {
+        return StarSpread.fwhmArcsec(StarFigures.sources(frames, stack));
+    }
 }

@@ -102,7 +102,10 @@ final class Exposures {
         }
         return new Reading<>(
                 Quantity.of(milliseconds / 1000.0, Unit.SECOND),
-                new Origin.Derived("sum over " + frames.size() + " frames, each once", METHOD, inputs));
+                new Origin.Derived(
+                        "sum over " + frames.size() + (frames.size() == 1 ? " frame" : " frames, each once"),
+                        METHOD,
+                        inputs));
     }
 
     private Optional<Reading<Quantity>> stackReading(FrameSheet sheet) {

@@ -24,15 +24,18 @@ final class StarFigures {
     private static final double MEDIAN_ERROR = Math.sqrt(Math.PI / 2);
 
     private final List<FrameSheet> sources;
-    private final String which;
 
     StarFigures(List<FrameSheet> frames, Optional<FrameSheet> stack) {
+        this.sources = sources(frames, stack);
+    }
+
+    /** The counted frames that can be read; the stack where there are none. */
+    static List<FrameSheet> sources(List<FrameSheet> frames, Optional<FrameSheet> stack) {
         List<FrameSheet> counted = frames.stream()
                 .filter(FrameSheet::counted)
                 .filter(f -> f.measurement().readable())
                 .toList();
-        this.sources = counted.isEmpty() ? stack.stream().toList() : counted;
-        this.which = counted.isEmpty() ? "the stack" : "frames";
+        return counted.isEmpty() ? stack.stream().toList() : counted;
     }
 
     Map<Figure, Fact<Quantity>> figures(Fact<Quantity> imageScale) {
@@ -104,7 +107,7 @@ final class StarFigures {
         if (inputs.size() == 1) {
             return inputs.get(0).origin();
         }
-        return new Derived("median over " + inputs.size() + " " + which, method, inputs);
+        return new Derived("median over " + inputs.size() + " frames", method, inputs);
     }
 
     private static Input input(FrameSheet source, double value, Unit unit, String method) {

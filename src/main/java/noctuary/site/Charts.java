@@ -72,19 +72,12 @@ final class Charts {
         if (night.isEmpty() || width.isEmpty()) {
             return Optional.empty();
         }
-        Optional<FrameReport.Spread> spread = sheet.shown()
-                .map(FrameSheet::report)
-                .flatMap(FrameReport::stars)
-                .map(FrameReport.Stars::fwhmArcsec);
+        FrameReport.Spread spread = sheet.fwhmSpreadArcsec();
         return Optional.of(new Trend.Point(
                 night.get(),
                 width.get(),
-                spread.map(FrameReport.Spread::low)
-                        .orElse(OptionalDouble.empty())
-                        .orElse(Double.NaN),
-                spread.map(FrameReport.Spread::high)
-                        .orElse(OptionalDouble.empty())
-                        .orElse(Double.NaN),
+                spread.low().orElse(Double.NaN),
+                spread.high().orElse(Double.NaN),
                 rigName(sheet),
                 sheet.entry().title().value(),
                 here.to(Address.entry(sheet.entry().slug()))));
