@@ -34,7 +34,18 @@ public final class Meter {
     }
 
     public static Measurement measure(Path file) {
-        return isPicture(file) ? PictureMeter.measure(file) : measureFits(file);
+        try {
+            return isPicture(file) ? PictureMeter.measure(file) : measureFits(file);
+        } catch (OutOfMemoryError e) {
+            return unreadable(file, "it does not fit into memory", "give Java more (-Xmx), or measure it by itself");
+        } catch (RuntimeException | StackOverflowError e) {
+            return unreadable(
+                    file, "measuring it failed: " + e, "the other files are measured; this one needs a fix here");
+        }
+    }
+
+    private static Measurement unreadable(Path file, String what, String hint) {
+        return Measurement.unreadable(isPicture(file) ? Kind.PICTURE : Kind.SINGLE, what, hint);
     }
 
     private static Measurement measureFits(Path file) {

@@ -64,7 +64,7 @@ final class JournalPages {
     }
 
     private JournalPage.ChangeMark mark(Address here, Changes.Change change) {
-        String href = here.to(Address.rig(change.rig().note().id()));
+        String href = here.to(change.page());
         return new JournalPage.ChangeMark(change.date().toString(), change.text(), Link.of("rig", href));
     }
 
