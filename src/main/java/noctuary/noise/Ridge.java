@@ -20,7 +20,10 @@ final class Ridge {
         this.besideCount = new int[lastLag + 2];
     }
 
-    /** @param k along the line @param p off the line, not negative */
+    /**
+     * @param k along the line
+     * @param p off the line, not negative
+     */
     void addOn(double k, double p, double value) {
         along[count] = k;
         off[count] = p;
