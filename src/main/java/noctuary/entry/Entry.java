@@ -53,48 +53,6 @@ public record Entry(
         attachments = List.copyOf(attachments);
     }
 
-    /** An entry whose body shows and links no files. */
-    public Entry(
-            String slug,
-            String file,
-            Path folder,
-            Typed<String> title,
-            Optional<Typed<String>> target,
-            Optional<Typed<String>> rig,
-            Optional<Typed<String>> site,
-            Optional<Typed<LocalDate>> date,
-            List<Path> frames,
-            Optional<Path> stack,
-            List<Typed<TypedExposure>> exposure,
-            Optional<Typed<Quantity>> guidingRms,
-            List<Lost> lost,
-            List<Typed<String>> changes,
-            List<Version> versions,
-            List<Lesson> lessons,
-            List<String> closes,
-            String html) {
-        this(
-                slug,
-                file,
-                folder,
-                title,
-                target,
-                rig,
-                site,
-                date,
-                frames,
-                stack,
-                exposure,
-                guidingRms,
-                lost,
-                changes,
-                versions,
-                lessons,
-                closes,
-                html,
-                List.of());
-    }
-
     /** The same entry with the lessons it closes. */
     Entry closing(List<String> lessonIds) {
         return new Entry(

@@ -43,40 +43,6 @@ public record RigNote(
         cost = List.copyOf(cost);
     }
 
-    /** A rig whose body shows and links no files. */
-    public RigNote(
-            String id,
-            String file,
-            Typed<String> name,
-            Optional<LocalDate> from,
-            Optional<LocalDate> to,
-            Map<String, Typed<Quantity>> optics,
-            Map<String, Typed<Quantity>> camera,
-            Optional<Typed<String>> mosaic,
-            List<Part> train,
-            Optional<String> mountName,
-            Optional<Typed<Quantity>> mountCapacity,
-            List<Part> payload,
-            List<Price> cost,
-            String html) {
-        this(
-                id,
-                file,
-                name,
-                from,
-                to,
-                optics,
-                camera,
-                mosaic,
-                train,
-                mountName,
-                mountCapacity,
-                payload,
-                cost,
-                html,
-                List.of());
-    }
-
     /** A part of train or payload; {@code since} marks a part that replaced its namesake on that date. */
     public record Part(
             String name,

@@ -24,17 +24,4 @@ public record Site(
     public Site {
         attachments = List.copyOf(attachments);
     }
-
-    /** A site whose body shows and links no files. */
-    public Site(
-            String id,
-            String file,
-            String name,
-            OptionalDouble latitudeDeg,
-            OptionalDouble longitudeDeg,
-            OptionalDouble elevationM,
-            Optional<ZoneId> zone,
-            String html) {
-        this(id, file, name, latitudeDeg, longitudeDeg, elevationM, zone, html, List.of());
-    }
 }

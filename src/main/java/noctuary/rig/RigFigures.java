@@ -30,6 +30,8 @@ public record RigFigures(
         OptionalDouble backFocusActualMm,
         OptionalDouble payloadKg,
         List<Check> checks) {
+    private static final double MILLIGRAMS_PER_KG = 1e6;
+
     public RigFigures {
         checks = List.copyOf(checks);
     }
@@ -76,10 +78,11 @@ public record RigFigures(
         return Maybe.of(optics.focalLengthMm(), f -> Optics.effectiveFocalLengthMm(f, factor));
     }
 
+    /** Added up in whole milligrams, so that no binary fractions collect. */
     private static OptionalDouble payload(RigSpec rig) {
-        return rig.payload().isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        rig.payload().stream().mapToDouble(RigSpec.Load::massKg).sum());
+        long milligrams = rig.payload().stream()
+                .mapToLong(load -> Math.round(load.massKg() * MILLIGRAMS_PER_KG))
+                .sum();
+        return rig.payload().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(milligrams / MILLIGRAMS_PER_KG);
     }
 }

@@ -81,7 +81,8 @@ final class EntryDraft {
                 versions,
                 lessons,
                 closes,
-                html);
+                html,
+                List.of());
     }
 
     private static Map<String, Fact<Quantity>> byFilter(List<FrameSheet> frames) {

@@ -65,7 +65,8 @@ final class Fixture {
                 OptionalDouble.of(9.21234),
                 OptionalDouble.of(100),
                 Optional.of(ZoneId.of("Europe/Rome")),
-                "");
+                "",
+                List.of());
     }
 
     private static List<TargetSheet> targets() {

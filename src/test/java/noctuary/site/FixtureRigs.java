@@ -68,7 +68,8 @@ final class FixtureRigs {
                 List.of(
                         new RigNote.Price("tube", new BigDecimal("640"), "EUR"),
                         new RigNote.Price("camera", new BigDecimal("899.50"), "EUR")),
-                "<p>Bought in May; the corrector wants its distance to half a millimetre.</p>");
+                "<p>Bought in May; the corrector wants its distance to half a millimetre.</p>",
+                List.of());
     }
 
     private static List<Part> train(boolean longer) {
