@@ -21,13 +21,15 @@ import picocli.CommandLine.Command;
         },
         footerHeading = "%nA first journal:%n",
         footer = {
-            "  noctuary begin nights           lay out an empty journal in the folder nights",
+            "  noctuary begin nights",
+            "      lays out an empty journal in the folder nights",
             "  noctuary note --journal nights lights/*.fits",
-            "                                  write an entry from the headers of these frames",
+            "      writes an entry from the headers of these frames",
             "  noctuary render --journal nights",
-            "                                  measure what is new, write nights/output/index.html",
+            "      measures what is new, writes nights/output/index.html",
             "",
-            "Exit status: 0 done; 1 done, but some inputs had problems, each listed; 2 the call itself was wrong."
+            "Exit status: 0 done; 1 done, but some inputs had problems, each listed;",
+            "2 the call itself was wrong."
         })
 public final class Main implements Runnable {
     @CommandLine.Spec

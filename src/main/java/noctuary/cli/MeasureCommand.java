@@ -19,8 +19,9 @@ import picocli.CommandLine.Spec;
         description = "Measures frames, stacks or pictures, each by itself, and prints what was found.",
         footer = {
             "",
-            "FWHM is that of the star's own profile, before the pixel integrates it: the median over the measured",
-            "stars, with the 16th and 84th percentiles. What is not known is left out (null in JSON)."
+            "FWHM is that of the star's own profile, before the pixel integrates it: the",
+            "median over the measured stars, with the 16th and 84th percentiles. What is",
+            "not known is left out (null in JSON)."
         })
 final class MeasureCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "FITS (.fits .fit .fts .fz .gz), PNG, JPEG or TIFF")

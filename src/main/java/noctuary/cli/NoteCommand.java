@@ -17,8 +17,9 @@ import picocli.CommandLine.Spec;
         name = "note",
         mixinStandardHelpOptions = true,
         description = {
-            "Writes a new entry for each target and night among the frames: what the headers tell is filled in,",
-            "what they cannot tell is asked. Calibration frames make no entry. Never overwrites a note."
+            "Writes a new entry for each target and night among the frames.",
+            "What the headers tell is filled in, what they cannot tell is asked. Calibration",
+            "frames make no entry. A note that is there already is never overwritten."
         })
 final class NoteCommand implements Callable<Integer> {
     @Mixin
