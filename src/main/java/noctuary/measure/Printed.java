@@ -2,6 +2,7 @@ package noctuary.measure;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import noctuary.fact.Quantity;
 import noctuary.fact.Unit;
 
@@ -22,5 +23,18 @@ final class Printed {
 
     static String of(Quantity quantity) {
         return of(quantity.value(), quantity.unit());
+    }
+
+    /** Both with so many decimals that the error has two digits. */
+    static String withError(double value, double error) {
+        if (!(error > 0)) {
+            return number(value);
+        }
+        int decimals = Math.max(0, 1 - (int) Math.floor(Math.log10(error)));
+        return fixed(value, decimals) + " ± " + fixed(error, decimals);
+    }
+
+    private static String fixed(double value, int decimals) {
+        return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
     }
 }
