@@ -2,6 +2,7 @@ package noctuary.fact;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /** Numbers as they stand in sentences and formulas: four significant digits, no exponent, unit behind. */
 public final class Printed {
@@ -24,6 +25,19 @@ public final class Printed {
 
     public static String of(Quantity quantity) {
         return of(quantity.value(), quantity.unit());
+    }
+
+    /** Both with so many decimals that the error has two digits. */
+    public static String withError(double value, double error) {
+        if (!(error > 0)) {
+            return number(value);
+        }
+        int decimals = Math.max(0, 1 - (int) Math.floor(Math.log10(error)));
+        return fixed(value, decimals) + " ± " + fixed(error, decimals);
+    }
+
+    private static String fixed(double value, int decimals) {
+        return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
     }
 
     private static String plain(BigDecimal number) {

@@ -19,6 +19,7 @@ import noctuary.fact.Quantity;
  * @param exposureByFilter by filter as the keeper or the header wrote it, most exposure first
  * @param figures every {@link Figure}, known or missing with a reason
  * @param stack measured, when there is one
+ * @param courses of the counted frames, one a night, ascending
  * @param shown the file whose stars and picture stand for the entry: the stack, else the sharpest frame
  */
 public record EntrySheet(
@@ -31,12 +32,14 @@ public record EntrySheet(
         List<FrameSheet> frames,
         Optional<FrameSheet> stack,
         Optional<FrameSheet> shown,
+        List<NightCourse> courses,
         List<Problem> problems) {
     public EntrySheet {
         nights = List.copyOf(nights);
         exposureByFilter = Collections.unmodifiableMap(new LinkedHashMap<>(exposureByFilter));
         figures = Collections.unmodifiableMap(new EnumMap<>(figures));
         frames = List.copyOf(frames);
+        courses = List.copyOf(courses);
         problems = List.copyOf(problems);
     }
 

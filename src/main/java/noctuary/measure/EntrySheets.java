@@ -60,6 +60,7 @@ public final class EntrySheets {
                 frames,
                 stack,
                 stack.filter(s -> s.measurement().readable()).or(() -> sharpest(frames)),
+                NightCourses.of(frames, site(entry)),
                 problems);
     }
 

@@ -39,6 +39,11 @@ final class Nights {
         }
     }
 
+    /** The zone that splits nights at this site. */
+    static ZoneId zone(Optional<Site> site) {
+        return Clock.at(site).zone();
+    }
+
     List<LocalDate> all() {
         return new ArrayList<>(nights.keySet());
     }

@@ -20,9 +20,6 @@ import noctuary.stats.Robust;
 
 /** Star shapes, background and noise of an entry: the median over its counted frames, else the stack's. */
 final class StarFigures {
-    /** Standard error of a median of normal values over that of their mean, sqrt(pi / 2). */
-    private static final double MEDIAN_ERROR = Math.sqrt(Math.PI / 2);
-
     private final List<FrameSheet> sources;
 
     StarFigures(List<FrameSheet> frames, Optional<FrameSheet> stack) {
@@ -71,9 +68,7 @@ final class StarFigures {
             return Fact.missing(whyNoShape());
         }
         double[] medians = summaries.stream().mapToDouble(Summary::median).toArray();
-        double error = medians.length < 3
-                ? summaries.get(0).standardError()
-                : MEDIAN_ERROR * Robust.sigma(medians) / Math.sqrt(medians.length);
+        double error = medians.length < 3 ? summaries.get(0).standardError() : Robust.medianError(medians);
         Quantity value = Double.isFinite(error)
                 ? Quantity.of(Robust.median(medians), figure.unit(), error)
                 : Quantity.of(Robust.median(medians), figure.unit());

@@ -83,11 +83,11 @@ final class Charts {
                 here.to(Address.entry(sheet.entry().slug()))));
     }
 
-    /** Star width, ellipticity, background and star count by time. */
+    /** Star width, ellipticity, background, star count, transparency and drift by time. */
     Drawing course(EntrySheet sheet) {
         Optional<ZoneId> zone = ledger.site(sheet).flatMap(Site::zone);
         ZoneId clock = zone.orElse(ZoneOffset.UTC);
-        List<NightCourse.Panel> panels = List.of(
+        List<NightCourse.Panel> panels = new ArrayList<>(List.of(
                 panel(
                         sheet,
                         clock,
@@ -111,7 +111,8 @@ final class Charts {
                         clock,
                         "Stars measured",
                         "",
-                        r -> r.stars().map(stars -> OptionalDouble.of(stars.measured()))));
+                        r -> r.stars().map(stars -> OptionalDouble.of(stars.measured())))));
+        panels.addAll(CoursePanels.of(sheet.courses(), clock));
         boolean nothing = panels.stream().allMatch(panel -> panel.samples().size() < 2);
         String name = zone.isPresent() ? "local time" : "UTC";
         return nothing

@@ -52,7 +52,11 @@ final class Columns {
             column("columnBanding", "excess standard deviation, ADU"),
             column("driftStreak", "share of the noise"),
             column("clippedBlackPercent", "share of pixels, %"),
-            column("clippedWhitePercent", "share of pixels, %"));
+            column("clippedWhitePercent", "share of pixels, %"),
+            column("relativeTransparency", "light of the same stars over that in the night’s reference frame"),
+            column("driftXArcsec", "way of the field along +x since the reference frame, arcsec"),
+            column("driftYArcsec", "along +y, arcsec"),
+            column("rotationDeg", "turn of the field against the reference frame, from +x towards +y, degrees"));
 
     private Columns() {}
 

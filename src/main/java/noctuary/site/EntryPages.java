@@ -46,6 +46,7 @@ final class EntryPages {
                 filters(facts, sheet),
                 pictures.stars(),
                 sheet.frames().size() > 1 ? charts.course(sheet) : null,
+                observations(sheet),
                 frames.rows(),
                 pictures.versions(),
                 sheet.entry().lost().stream().map(EntryPages::lost).toList(),
@@ -103,6 +104,18 @@ final class EntryPages {
                 .map(e -> new EntryPage.FilterRow(
                         facts.quantity("filter", e.getKey().isEmpty() ? "no filter told" : e.getKey(), e.getValue()),
                         (int) Math.round(100 * e.getValue().map(q -> q.value()).orElse(0.0) / longest)))
+                .toList();
+    }
+
+    private List<EntryPage.ObservationRow> observations(EntrySheet sheet) {
+        boolean several = sheet.courses().size() > 1;
+        Discretion discretion = ledger.discretion();
+        return sheet.courses().stream()
+                .flatMap(course -> course.observations().stream()
+                        .map(seen -> new EntryPage.ObservationRow(
+                                several ? Dates.reading(course.night()) : "",
+                                discretion.text(seen.text()),
+                                discretion.text(seen.evidence()))))
                 .toList();
     }
 

@@ -16,6 +16,7 @@ import noctuary.measure.Figure;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
 import noctuary.site.JournalRecord.EntryRecord;
+import noctuary.site.JournalRecord.FindingRecord;
 import noctuary.site.JournalRecord.ProblemRecord;
 import noctuary.site.JournalRecord.VersionRecord;
 
@@ -48,7 +49,10 @@ final class EntryRecords {
                 number(sheet, Figure.ELLIPTICITY),
                 number(sheet, Figure.BACKGROUND_LEVEL),
                 number(sheet, Figure.BACKGROUND_NOISE),
-                List.of(),
+                sheet.courses().stream()
+                        .flatMap(c -> c.observations().stream())
+                        .map(o -> new FindingRecord(o.id(), discretion.text(o.text()), discretion.text(o.evidence())))
+                        .toList(),
                 sheet.problems().stream()
                         .map(p -> new ProblemRecord(
                                 discretion.text(p.where()), discretion.text(p.what()), discretion.text(p.hint())))

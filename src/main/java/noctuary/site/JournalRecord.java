@@ -33,9 +33,11 @@ record JournalRecord(
             OptionalDouble ellipticity,
             OptionalDouble backgroundLevel,
             OptionalDouble backgroundNoise,
-            List<Object> findings,
+            List<FindingRecord> findings,
             List<ProblemRecord> problems,
             List<VersionRecord> versions) {}
+
+    record FindingRecord(String id, String text, String evidence) {}
 
     record ProblemRecord(String where, String what, String hint) {}
 

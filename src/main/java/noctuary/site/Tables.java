@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import noctuary.measure.CourseFrame;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
@@ -88,6 +89,10 @@ final class Tables {
         });
         report.stars().ifPresent(stars -> stars(row, stars));
         report.defects().ifPresent(defects -> defects(row, defects));
+        sheet.courses().stream()
+                .flatMap(course -> course.frame(frame.name()).stream())
+                .findFirst()
+                .ifPresent(moment -> course(row, moment));
         return row;
     }
 
@@ -109,6 +114,15 @@ final class Tables {
         row.put("driftStreak", defects.driftStreak());
         row.put("clippedBlackPercent", defects.clippedBlackPercent());
         row.put("clippedWhitePercent", defects.clippedWhitePercent());
+    }
+
+    private static void course(Map<String, Object> row, CourseFrame frame) {
+        row.put("relativeTransparency", frame.relativeTransparency());
+        frame.field().ifPresent(move -> {
+            row.put("driftXArcsec", move.xArcsec());
+            row.put("driftYArcsec", move.yArcsec());
+            row.put("rotationDeg", OptionalDouble.of(move.rotationDeg()));
+        });
     }
 
     static String cell(Object value) {

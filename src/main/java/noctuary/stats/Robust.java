@@ -7,6 +7,9 @@ public final class Robust {
     /** Median absolute deviation to standard deviation for a normal distribution, 1 / Φ⁻¹(3/4). */
     public static final double MAD_TO_SIGMA = 1.482602218505602;
 
+    /** Standard error of a median of normal values over that of their mean, sqrt(π / 2). */
+    private static final double MEDIAN_OVER_MEAN = Math.sqrt(Math.PI / 2);
+
     private Robust() {}
 
     /** The median; NaN for no values. */
@@ -40,5 +43,13 @@ public final class Robust {
         double centre = median(values);
         return MAD_TO_SIGMA
                 * median(Arrays.stream(values).map(v -> Math.abs(v - centre)).toArray());
+    }
+
+    /**
+     * Standard error of the median of values that scatter normally: sqrt(π / 2) sigma / sqrt(N), sigma as in
+     * {@link #sigma}; NaN for no values.
+     */
+    public static double medianError(double... values) {
+        return MEDIAN_OVER_MEAN * sigma(values) / Math.sqrt(values.length);
     }
 }

@@ -31,6 +31,11 @@ public final class FrameDraft {
         return new FrameDraft(sky.frame().plane());
     }
 
+    /** A simulated frame as it is. */
+    public static FrameDraft of(Plane plane) {
+        return new FrameDraft(plane);
+    }
+
     /** Sky noise only, of the given size. */
     public static FrameDraft empty(int width, int height, long seed) {
         return new FrameDraft(new SkySimulator(width, height, seed).frame().plane());

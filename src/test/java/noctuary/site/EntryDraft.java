@@ -59,6 +59,7 @@ final class EntryDraft {
                 frames,
                 stack,
                 stack,
+                List.of(),
                 problems);
     }
 

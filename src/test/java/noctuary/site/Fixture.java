@@ -186,6 +186,7 @@ final class Fixture {
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
+                List.of(),
                 List.of(Problem.fault("lights/a.fits", "", "cannot be read: " + HOSTILE, "javascript:alert(4)")));
     }
 

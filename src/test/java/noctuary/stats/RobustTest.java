@@ -28,4 +28,16 @@ class RobustTest {
     void nothingHasNoMedian() {
         assertThat(Robust.median()).isNaN();
     }
+
+    /**
+     * Magnitudes of seven stars in two frames, one of them variable, worked by hand with 1.2533 for sqrt(π / 2): hence
+     * the last digit.
+     */
+    @Test
+    void theErrorOfAMedianIgnoresAVariableStar() {
+        double[] difference = {.21, .23, .22, .20, .29, .22, -.45};
+        assertThat(Robust.median(difference)).isCloseTo(.22, within(1e-12));
+        assertThat(Robust.medianError(difference)).isCloseTo(.0070231, within(2e-7));
+        assertThat(Math.pow(10, -0.4 * Robust.median(difference))).isCloseTo(.816582, within(1e-6));
+    }
 }

@@ -20,6 +20,7 @@ public record EntryPage(
         List<FilterRow> filters,
         Stars stars,
         Drawing course,
+        List<ObservationRow> observations,
         List<FrameRow> frames,
         List<VersionPart> versions,
         List<LostRow> lost,
@@ -33,6 +34,7 @@ public record EntryPage(
         glance = List.copyOf(glance);
         facts = List.copyOf(facts);
         filters = List.copyOf(filters);
+        observations = List.copyOf(observations);
         frames = List.copyOf(frames);
         versions = List.copyOf(versions);
         lost = List.copyOf(lost);
@@ -57,6 +59,9 @@ public record EntryPage(
     public record Stars(Plate plate, Drawing shapes, Drawing map, List<ZoneRow> zones, String summary) {}
 
     public record ZoneRow(String where, int stars, String fwhm, String ellipticity, String angle) {}
+
+    /** @param night such as {@code 18 October 2025}; empty when the entry has one night */
+    public record ObservationRow(String night, String text, String evidence) {}
 
     /** @param left why it adds no exposure, or empty */
     public record FrameRow(

@@ -80,6 +80,14 @@ public final class SkySimulator {
         return this;
     }
 
+    /** Plants a star of known light, electrons. */
+    public SkySimulator light(double x, double y, double electrons) {
+        StarShape.At at = shape.at(x, y);
+        stars.add(
+                new PlantedStar(x, y, electrons, at.fwhmPx(), at.ellipticity(), at.angleDeg(), at.beta(), Double.NaN));
+        return this;
+    }
+
     /** Plants stars at random places, log-uniform in signal-to-noise ratio, none closer than {@code apart} pixels. */
     public SkySimulator stars(int count, double leastSnr, double mostSnr, double apart) {
         Spacing spacing = new Spacing(width, height, apart);
