@@ -43,10 +43,8 @@ final class MeasureCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         boolean troubled = false;
-        for (Path file : files) {
-            if (!Files.exists(file)) {
-                throw new RefusedException(file + " does not exist");
-            }
+        if (files.stream().noneMatch(Files::exists)) {
+            throw new RefusedException(files.get(0) + " does not exist");
         }
         for (Path file : files) {
             Measuring.Outcome outcome = Measuring.measure(file.toString(), file, stars);

@@ -21,8 +21,14 @@ record RigGuess(Optional<String> id, String why) {
             return new RigGuess(Optional.of(fitting.get(0).id()), "the only rig of that pixel size in use that night");
         }
         Optional<String> usual = journal.settings().rig();
-        String why = fitting.isEmpty() ? "no rig in use that night has this pixel size" : "several rigs would fit";
+        String why = fitting.isEmpty() ? whyNone(frame.header()) : "several rigs would fit";
         return new RigGuess(usual, why + (usual.isPresent() ? "; this is the journal's usual one" : ""));
+    }
+
+    private static String whyNone(FrameHeader header) {
+        return header.pixelPitchUm().isEmpty()
+                ? "the headers tell no pixel size to choose by"
+                : "no rig in use that night has the pixel size of the headers";
     }
 
     private static boolean inUse(RigNote rig, Optional<LocalDate> night) {

@@ -50,6 +50,9 @@ public final class EntrySheets {
         List<Problem> problems = new ArrayList<>();
         files.forEach(f -> problems.addAll(troubles(entry, f)));
         Map<Figure, Fact<Quantity>> figures = figures(entry, frames, stack, rig, exposures, problems);
+        Optional<FrameSheet> shown =
+                stack.filter(s -> s.measurement().readable()).or(() -> sharpest(frames));
+        figures.putAll(ShownFigures.of(shown));
         return new EntrySheet(
                 entry,
                 target(entry, files),
@@ -59,7 +62,7 @@ public final class EntrySheets {
                 figures,
                 frames,
                 stack,
-                stack.filter(s -> s.measurement().readable()).or(() -> sharpest(frames)),
+                shown,
                 NightCourses.of(frames, site(entry)),
                 problems);
     }

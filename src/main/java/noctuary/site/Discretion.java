@@ -18,6 +18,9 @@ final class Discretion {
     private static final Pattern FRAME = Pattern.compile(
             "[^\\s\"'<>|,;()]+\\.(?:fits?|fts|tiff?|png|jpe?g)(?:\\.(?:fz|gz))?\\b", Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern FRAME_ENDING =
+            Pattern.compile("\\.(?:fits?|fts|tiff?|png|jpe?g)(?:\\.(?:fz|gz))?$", Pattern.CASE_INSENSITIVE);
+
     private static final Comparator<String> LONGEST_FIRST =
             Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder());
 
@@ -49,7 +52,7 @@ final class Discretion {
 
     /** A file as it may be named, such as {@code entries/m27.md}, {@code lights/003.fits} or {@code a file}. */
     String file(String file) {
-        return text(file);
+        return !fileNames && FRAME_ENDING.matcher(file).find() ? "a file" : text(file);
     }
 
     boolean namesFiles() {

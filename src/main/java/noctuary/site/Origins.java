@@ -29,7 +29,8 @@ final class Origins {
         }
         Origin.Derived derived = (Origin.Derived) origin;
         List<OriginNote.Input> inputs = derived.inputs().stream()
-                .map(input -> new OriginNote.Input(input.name(), discretion.text(input.value()), note(input.origin())))
+                .map(input -> new OriginNote.Input(
+                        discretion.file(input.name()), discretion.text(input.value()), note(input.origin())))
                 .toList();
         return new OriginNote("computed", "", "", derived.formula(), method(derived.method()), inputs);
     }
