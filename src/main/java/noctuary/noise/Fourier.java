@@ -26,48 +26,48 @@ final class Fourier {
 
     /** Both axes; rows and columns end up exchanged. */
     void transform(float[] re, float[] im) {
-        rows(re, im);
+        down(re, im);
         transpose(re);
         transpose(im);
-        rows(re, im);
+        down(re, im);
     }
 
-    private void rows(float[] re, float[] im) {
-        for (int from = 0; from < re.length; from += side) {
-            order(re, from);
-            order(im, from);
-            for (int half = 1; half < side; half *= 2) {
-                butterflies(re, im, from, half);
+    /** All columns at once: every butterfly is between two whole rows. */
+    private void down(float[] re, float[] im) {
+        order(re);
+        order(im);
+        for (int half = 1; half < side; half *= 2) {
+            int step = side / (2 * half);
+            for (int start = 0; start < side; start += 2 * half) {
+                for (int k = 0; k < half; k++) {
+                    butterflies(re, im, (start + k) * side, (start + k + half) * side, cos[k * step], sin[k * step]);
+                }
             }
         }
     }
 
-    private void order(float[] values, int from) {
+    private void order(float[] values) {
+        float[] swap = new float[side];
         for (int i = 0; i < side; i++) {
             int j = reversed[i];
             if (j > i) {
-                float swap = values[from + i];
-                values[from + i] = values[from + j];
-                values[from + j] = swap;
+                System.arraycopy(values, i * side, swap, 0, side);
+                System.arraycopy(values, j * side, values, i * side, side);
+                System.arraycopy(swap, 0, values, j * side, side);
             }
         }
     }
 
-    private void butterflies(float[] re, float[] im, int from, int half) {
-        int step = side / (2 * half);
-        for (int start = from; start < from + side; start += 2 * half) {
-            for (int k = 0; k < half; k++) {
-                int a = start + k;
-                int b = a + half;
-                float c = cos[k * step];
-                float s = sin[k * step];
-                float tr = re[b] * c - im[b] * s;
-                float ti = re[b] * s + im[b] * c;
-                re[b] = re[a] - tr;
-                im[b] = im[a] - ti;
-                re[a] += tr;
-                im[a] += ti;
-            }
+    private void butterflies(float[] re, float[] im, int upper, int lower, float c, float s) {
+        for (int i = 0; i < side; i++) {
+            float x = re[lower + i];
+            float y = im[lower + i];
+            float tr = x * c - y * s;
+            float ti = x * s + y * c;
+            re[lower + i] = re[upper + i] - tr;
+            im[lower + i] = im[upper + i] - ti;
+            re[upper + i] += tr;
+            im[upper + i] += ti;
         }
     }
 

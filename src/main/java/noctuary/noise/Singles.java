@@ -23,9 +23,13 @@ final class Singles {
 
     private static final double LEAST_SIGMAS = 9;
 
+    private static final int SIDE = 5;
+
     private final Plane plane;
     private final Grid grid;
     private final float[] ring = new float[16];
+    /** Residuals of the 5 x 5 pixels around, NaN where there is none. */
+    private final double[] patch = new double[SIDE * SIDE];
 
     Singles(Grid grid) {
         this.grid = grid;
@@ -34,12 +38,13 @@ final class Singles {
 
     /** @param residual of pixel (x, y), more than eight {@code sigma} off */
     boolean standsAlone(int x, int y, float residual, float sigma) {
+        lookAround(x, y);
         double height = Math.abs(residual) / sigma;
         double allowed = allowed(height);
-        if (neighbours(x, y, Math.signum(residual), 0) / sigma > allowed && !overLight(x, y, sigma)) {
+        if (neighbours(Math.signum(residual), 0) / sigma > allowed && !overLight(sigma)) {
             return false;
         }
-        int count = fillRing(x, y);
+        int count = fillRing();
         double around = Selection.median(ring.clone(), count);
         double spread = Selection.sigma(ring, count, around);
         double shift = count > 0 && Math.abs(around) > 1.5 * sigma ? around : 0;
@@ -47,7 +52,7 @@ final class Singles {
         double contrast = Math.abs(residual - shift) / noise;
         return contrast > LEAST_SIGMAS
                 && (residual - shift) * residual > 0
-                && neighbours(x, y, Math.signum(residual), shift) / noise <= allowed(contrast);
+                && neighbours(Math.signum(residual), shift) / noise <= allowed(contrast);
     }
 
     private static double allowed(double height) {
@@ -55,12 +60,12 @@ final class Singles {
     }
 
     /** Whether the pixels two steps away, too, lie well off the background: the pixel stands in a nebula or a halo. */
-    private boolean overLight(int x, int y, float sigma) {
+    private boolean overLight(float sigma) {
         double sum = 0;
         int count = 0;
         for (int d = -2; d <= 2; d += 4) {
-            double beside = residual(x + d, y);
-            double above = residual(x, y + d);
+            double beside = patchAt(d, 0);
+            double above = patchAt(0, d);
             sum += (beside == beside ? beside : 0) + (above == above ? above : 0);
             count += 2;
         }
@@ -68,12 +73,12 @@ final class Singles {
     }
 
     /** Weighed sum of the eight neighbours above {@code shift}, over the norm of the weights. */
-    private double neighbours(int x, int y, double sign, double shift) {
+    private double neighbours(double sign, double shift) {
         double sum = 0;
         for (int dy = -1; dy <= 1; dy++) {
             for (int dx = -1; dx <= 1; dx++) {
                 double weight = dx == 0 || dy == 0 ? BESIDE : DIAGONAL;
-                double r = dx == 0 && dy == 0 ? Double.NaN : residual(x + dx, y + dy);
+                double r = dx == 0 && dy == 0 ? Double.NaN : patchAt(dx, dy);
                 sum += r == r ? sign * weight * (r - shift) : 0;
             }
         }
@@ -81,12 +86,12 @@ final class Singles {
     }
 
     /** The sixteen pixels two steps away. */
-    private int fillRing(int x, int y) {
+    private int fillRing() {
         int count = 0;
         for (int dy = -2; dy <= 2; dy++) {
             for (int dx = -2; dx <= 2; dx++) {
                 if (Math.max(Math.abs(dx), Math.abs(dy)) == 2) {
-                    double r = residual(x + dx, y + dy);
+                    double r = patchAt(dx, dy);
                     if (r == r) {
                         ring[count++] = (float) r;
                     }
@@ -94,6 +99,16 @@ final class Singles {
             }
         }
         return count;
+    }
+
+    private void lookAround(int x, int y) {
+        for (int i = 0; i < patch.length; i++) {
+            patch[i] = residual(x + i % SIDE - 2, y + i / SIDE - 2);
+        }
+    }
+
+    private double patchAt(int dx, int dy) {
+        return patch[(dy + 2) * SIDE + dx + 2];
     }
 
     private double residual(int x, int y) {

@@ -178,15 +178,10 @@ final class FilterRings {
 
     private void respond(int row) {
         int out = slot(row) * count;
-        int centre = slot(row) * count;
         int n = width + 2 * halo;
         float[] taps = filter.taps();
-        float scale = 1f / summed;
-        float first = taps[0];
-        for (int i = 0; i < n; i++) {
-            response[out + i] = first * smooth[centre + i] - scale * sum[i];
-        }
-        for (int k = 1; k + 1 < taps.length; k += 2) {
+        respondFromNear(row, out, n, taps);
+        for (int k = 3; k + 1 < taps.length; k += 2) {
             MatchedFilter.addTwo(
                     smooth,
                     slot(row - k) * count,
@@ -199,9 +194,28 @@ final class FilterRings {
                     out,
                     n);
         }
-        if (taps.length % 2 == 0) {
+        if (taps.length % 2 == 0 && taps.length > 2) {
             int k = taps.length - 1;
             MatchedFilter.addOne(smooth, slot(row - k) * count, slot(row + k) * count, taps[k], response, out, n);
+        }
+    }
+
+    /** The mean and the five middle rows in one pass over memory. */
+    private void respondFromNear(int row, int out, int n, float[] taps) {
+        int centre = slot(row) * count;
+        int a = slot(row - 1) * count;
+        int b = slot(row + 1) * count;
+        int c = slot(row - 2) * count;
+        int d = slot(row + 2) * count;
+        float scale = 1f / summed;
+        float first = taps[0];
+        float tap = taps[1];
+        float next = taps.length > 2 ? taps[2] : 0;
+        for (int i = 0; i < n; i++) {
+            response[out + i] = first * smooth[centre + i]
+                    - scale * sum[i]
+                    + tap * (smooth[a + i] + smooth[b + i])
+                    + next * (smooth[c + i] + smooth[d + i]);
         }
     }
 }

@@ -14,6 +14,7 @@ final class FilteredTile {
     private final MatchedFilter filter;
     private final FilterRings rings;
     private final BlockMap noises;
+    private final int[] peaks = new int[2 * BLOCK];
     private int x0;
     private int y0;
     private int width;
@@ -45,21 +46,29 @@ final class FilteredTile {
     }
 
     private void scan(int y, List<Detection> found) {
+        for (int from = 0; from < width; from += 2 * BLOCK) {
+            double noise = noises.at(x0 + from, y0 + y & -BLOCK);
+            int count = peaks(from, Math.min(width, from + 2 * BLOCK), y, (float) test.threshold(noise, 0));
+            for (int i = 0; i < count; i++) {
+                judge(peaks[i], y, rings.responseAt(peaks[i], y), noise, found);
+            }
+        }
+    }
+
+    /** Columns of the peaks of a block; apart from the judging, which would make the loop slow to compile. */
+    private int peaks(int from, int to, int y, float threshold) {
         float[] response = rings.response();
         int at = rings.indexOf(y);
         int up = rings.indexOf(y - 1);
         int down = rings.indexOf(y + 1);
-        for (int from = 0; from < width; from += 2 * BLOCK) {
-            double noise = noises.at(x0 + from, y0 + y & -BLOCK);
-            float threshold = (float) test.threshold(noise, 0);
-            int to = Math.min(width, from + 2 * BLOCK);
-            for (int x = from; x < to; x++) {
-                float v = response[at + x];
-                if (v > threshold && v > response[at + x - 1] && highest(response, v, at + x, up + x, down + x)) {
-                    judge(x, y, v, noise, found);
-                }
+        int count = 0;
+        for (int x = from; x < to; x++) {
+            float v = response[at + x];
+            if (v > threshold && v > response[at + x - 1] && highest(response, v, at + x, up + x, down + x)) {
+                peaks[count++] = x;
             }
         }
+        return count;
     }
 
     private static boolean highest(float[] response, float v, int here, int up, int down) {

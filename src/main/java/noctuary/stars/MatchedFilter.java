@@ -81,16 +81,30 @@ record MatchedFilter(double fwhm, float[] taps, int square, double norm) {
 
     /** Gaussian along a row: {@code count} values from {@code from} on into {@code out} at {@code to}. */
     void along(float[] in, int from, float[] out, int to, int count) {
-        float centre = taps[0];
-        for (int i = 0; i < count; i++) {
-            out[to + i] = centre * in[from + i];
+        if (taps.length > 2) {
+            float centre = taps[0];
+            float tap = taps[1];
+            float next = taps[2];
+            for (int i = 0; i < count; i++) {
+                out[to + i] = centre * in[from + i]
+                        + tap * (in[from - 1 + i] + in[from + 1 + i])
+                        + next * (in[from - 2 + i] + in[from + 2 + i]);
+            }
+        } else {
+            scale(in, from, taps[0], out, to, count);
         }
-        for (int k = 1; k + 1 < taps.length; k += 2) {
+        for (int k = taps.length > 2 ? 3 : 1; k + 1 < taps.length; k += 2) {
             addTwo(in, from - k, from + k, taps[k], from - k - 1, from + k + 1, taps[k + 1], out, to, count);
         }
         if (taps.length % 2 == 0) {
             int k = taps.length - 1;
             addOne(in, from - k, from + k, taps[k], out, to, count);
+        }
+    }
+
+    private static void scale(float[] in, int from, float factor, float[] out, int to, int count) {
+        for (int i = 0; i < count; i++) {
+            out[to + i] = factor * in[from + i];
         }
     }
 

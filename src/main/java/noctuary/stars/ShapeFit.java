@@ -161,12 +161,10 @@ final class ShapeFit {
             double residual = stamp.value()[k] - model.value(stamp.dx()[k], stamp.dy()[k], slope);
             double w = weight[k];
             sum += w * residual * residual;
+            addProducts(slope, w, h);
+            double pull = w * residual;
             for (int i = 0; i < N; i++) {
-                double scaled = w * slope[i];
-                g[i] += scaled * residual;
-                for (int j = 0; j <= i; j++) {
-                    h[i * N + j] += scaled * slope[j];
-                }
+                g[i] += pull * slope[i];
             }
         }
         double prior = 1 / (stamp.backgroundSigma() * stamp.backgroundSigma());
@@ -178,6 +176,45 @@ final class ShapeFit {
             }
         }
         return sum + prior * p[N - 1] * p[N - 1];
+    }
+
+    /** Adds to the lower triangle; written out because the fits spend most of their time here. */
+    private static void addProducts(double[] s, double w, double[] h) {
+        double w0 = w * s[0];
+        h[0] += w0 * s[0];
+        double w1 = w * s[1];
+        h[7] += w1 * s[0];
+        h[8] += w1 * s[1];
+        double w2 = w * s[2];
+        h[14] += w2 * s[0];
+        h[15] += w2 * s[1];
+        h[16] += w2 * s[2];
+        double w3 = w * s[3];
+        h[21] += w3 * s[0];
+        h[22] += w3 * s[1];
+        h[23] += w3 * s[2];
+        h[24] += w3 * s[3];
+        double w4 = w * s[4];
+        h[28] += w4 * s[0];
+        h[29] += w4 * s[1];
+        h[30] += w4 * s[2];
+        h[31] += w4 * s[3];
+        h[32] += w4 * s[4];
+        double w5 = w * s[5];
+        h[35] += w5 * s[0];
+        h[36] += w5 * s[1];
+        h[37] += w5 * s[2];
+        h[38] += w5 * s[3];
+        h[39] += w5 * s[4];
+        h[40] += w5 * s[5];
+        double w6 = w * s[6];
+        h[42] += w6 * s[0];
+        h[43] += w6 * s[1];
+        h[44] += w6 * s[2];
+        h[45] += w6 * s[3];
+        h[46] += w6 * s[4];
+        h[47] += w6 * s[5];
+        h[48] += w6 * s[6];
     }
 
     private Shape shape(Stamp stamp, boolean converged) {

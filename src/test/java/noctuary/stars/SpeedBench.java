@@ -1,122 +1,138 @@
 package noctuary.stars;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import noctuary.fits.FitsFile;
+import noctuary.fits.UnreadableException;
 import noctuary.image.Plane;
+import noctuary.noise.Defects;
 import noctuary.stars.sim.FitsBytes;
 import noctuary.stars.sim.SkySimulator;
 import noctuary.stars.sim.StarShape;
 import noctuary.stats.Robust;
 
 /**
- * Times the measurement of one 6248 x 4176 16-bit frame with 4000 stars against Source Extractor (whole process) and
- * SEP (background, extract, half-flux radius) on the same frame in the same run. Needs source-extractor and python3-sep
- * where they are to be compared.
+ * Times the whole measurement (reading, sky, detection, fits, zones, defects) of one 6248 x 4176 16-bit frame with 4000
+ * stars against Source Extractor (whole process) and SEP on the same file in the same run, and prints ratios: warm, cold
+ * when {@code target/noctuary.jar} is there, over a batch, and for three planes of floats. Needs source-extractor and
+ * python3-sep. The first argument is the number of frames of the batch, 100 unless given.
  */
 public final class SpeedBench {
     private static final int ROUNDS = 7;
+    private static final int WARMING = 8;
 
     private SpeedBench() {}
 
-    public static void main(String[] args) throws IOException, InterruptedException {
+    public static void main(String[] args) throws IOException, InterruptedException, UnreadableException {
         Path folder = Files.createTempDirectory("speed");
         Path file = folder.resolve("big.fits");
-        Plane plane = new SkySimulator(6248, 4176, 42)
+        FitsBytes.write(frame(), file);
+        SpeedRivals rivals = new SpeedRivals(folder, file);
+        print("first in this process, ms", whole(file));
+        for (int i = 0; i < WARMING; i++) {
+            whole(file);
+        }
+        double[] ours = new double[ROUNDS];
+        double[] processor = new double[ROUNDS];
+        double[] extractor = new double[ROUNDS];
+        double[] sep = new double[ROUNDS];
+        for (int i = 0; i < ROUNDS; i++) {
+            long before = processorTime();
+            ours[i] = whole(file);
+            processor[i] = (processorTime() - before) / 1e6;
+            extractor[i] = rivals.sourceExtractor();
+            sep[i] = rivals.sep();
+        }
+        double warm = Robust.median(ours);
+        double process = Robust.median(extractor);
+        print("warm, ms", warm);
+        print("  its processor time, ms", Robust.median(processor));
+        print("source-extractor, whole process, ms", process);
+        print("sep, background + extract + half-flux radius, ms", Robust.median(sep));
+        print("warm / source-extractor (at most 0.33)", warm / process);
+        print("warm / sep (at most 0.33)", warm / Robust.median(sep));
+        cold(rivals, process);
+        print("three planes of floats / warm (at most 4)", threePlanes(file) / warm);
+        batch(args.length > 0 ? Integer.parseInt(args[0]) : 100, file, warm);
+        Files.walk(folder).sorted((a, b) -> b.compareTo(a)).forEach(path -> path.toFile()
+                .delete());
+    }
+
+    private static Plane frame() {
+        return new SkySimulator(6248, 4176, 42)
                 .shape(StarShape.constant(3, 0.1, 20, 3))
                 .stars(4000, 8, 500, 15)
                 .hotPixels(1000)
                 .frame()
                 .plane();
-        FitsBytes.write(plane, file);
+    }
+
+    private static double whole(Path file) throws UnreadableException {
         long start = System.nanoTime();
-        StarField field = StarField.measure(plane, StarField.Conditions.PLAIN);
-        print("ours, first in this process", milliseconds(start));
-        System.out.printf(
-                Locale.ROOT, "  %d found, %d measured, %s%n", field.stars().size(), field.measured(), field.fwhmPx());
-        double[] ours = new double[ROUNDS];
-        double[] extractor = new double[ROUNDS];
-        double[] sep = new double[ROUNDS];
-        for (int i = 0; i < 8; i++) {
-            StarField.measure(plane, StarField.Conditions.PLAIN);
-        }
-        for (int i = 0; i < ROUNDS; i++) {
-            start = System.nanoTime();
-            StarField.measure(plane, StarField.Conditions.PLAIN);
-            ours[i] = milliseconds(start);
-            extractor[i] = sourceExtractor(folder, file);
-            sep[i] = sep(file);
-        }
-        print("ours, warm", Robust.median(ours));
-        print("source-extractor, whole process", Robust.median(extractor));
-        print("sep, background + extract + half-flux radius", Robust.median(sep));
-        System.out.printf(
-                Locale.ROOT,
-                "ratio to source-extractor %.2f, to sep %.2f%n",
-                Robust.median(ours) / Robust.median(extractor),
-                Robust.median(ours) / Robust.median(sep));
-        System.out.println("file: " + file);
-    }
-
-    private static void print(String what, double milliseconds) {
-        System.out.printf(Locale.ROOT, "%-46s %8.0f ms%n", what, milliseconds);
-    }
-
-    private static double milliseconds(long start) {
+        measure(FitsFile.read(file).planes());
         return (System.nanoTime() - start) / 1e6;
     }
 
-    private static double sourceExtractor(Path folder, Path file) throws IOException, InterruptedException {
-        Path parameters = folder.resolve("p.param");
-        Files.writeString(parameters, "X_IMAGE\nY_IMAGE\nFLUX_AUTO\nFWHM_IMAGE\nFLUX_RADIUS\nELLIPTICITY\nFLAGS\n");
-        Path kernel = folder.resolve("k.conv");
-        Files.writeString(kernel, "CONV NORM\n1 2 1\n2 4 2\n1 2 1\n");
-        long start = System.nanoTime();
-        run(
-                folder,
-                "source-extractor",
-                file.toString(),
-                "-PARAMETERS_NAME",
-                parameters.toString(),
-                "-FILTER_NAME",
-                kernel.toString(),
-                "-CATALOG_NAME",
-                folder.resolve("out.cat").toString(),
-                "-DETECT_THRESH",
-                "3",
-                "-VERBOSE_TYPE",
-                "QUIET");
-        return milliseconds(start);
+    /** As the measure command does: stars on every plane, defects on the middle one. */
+    private static void measure(List<Plane> planes) {
+        planes.forEach(plane -> StarField.measure(plane, StarField.Conditions.PLAIN));
+        Defects.find(planes.get(planes.size() / 2), Optional.empty(), OptionalDouble.empty());
     }
 
-    private static double sep(Path file) throws IOException, InterruptedException {
-        String script = "import sys,time,numpy as np,sep\n"
-                + "d=np.fromfile(sys.argv[1],dtype='>i2',offset=2880,count=6248*4176).astype(np.float32)"
-                + ".reshape(4176,6248)+32768\n"
-                + "t=time.time()\nb=sep.Background(d)\nd-=b.back()\n"
-                + "o=sep.extract(d,3.0,err=b.globalrms)\n"
-                + "sep.flux_radius(d,o['x'],o['y'],6.0*o['a'],0.5,subpix=5)\n"
-                + "print((time.time()-t)*1e3)\n";
-        return Double.parseDouble(run(file.getParent(), "/usr/bin/python3", "-c", script, file.toString()));
-    }
-
-    private static String run(Path folder, String... command) throws IOException, InterruptedException {
-        List<String> words = new ArrayList<>(List.of(command));
-        Process process = new ProcessBuilder(words)
-                .directory(folder.toFile())
-                .redirectErrorStream(true)
-                .start();
-        try (InputStream in = process.getInputStream()) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8).trim();
-            if (process.waitFor() != 0) {
-                throw new IOException(text);
-            }
-            return text.lines().reduce((a, b) -> b).orElse("");
+    private static void cold(SpeedRivals rivals, double extractor) throws IOException, InterruptedException {
+        Path jar = Path.of("target", "noctuary.jar");
+        if (!Files.exists(jar)) {
+            System.out.println("cold: no " + jar);
+            return;
         }
+        double[] cold = {rivals.cold(jar), rivals.cold(jar), rivals.cold(jar)};
+        print("cold process / source-extractor (at most 1.2)", Robust.median(cold) / extractor);
+    }
+
+    private static double threePlanes(Path file) throws UnreadableException {
+        Plane plane = FitsFile.read(file).planes().get(0);
+        Plane floats = plane.cut(0, 0, plane.width(), plane.height());
+        double[] times = new double[3];
+        for (int i = 0; i < times.length; i++) {
+            long start = System.nanoTime();
+            measure(List.of(floats, floats, floats));
+            times[i] = (System.nanoTime() - start) / 1e6;
+        }
+        return Robust.median(times);
+    }
+
+    private static void batch(int frames, Path file, double warm) throws UnreadableException {
+        System.gc();
+        pools().forEach(MemoryPoolMXBean::resetPeakUsage);
+        double sum = 0;
+        for (int i = 0; i < frames; i++) {
+            sum += whole(file);
+        }
+        print("batch, a frame / warm (at most 1)", sum / frames / warm);
+        long peak = pools().stream().mapToLong(p -> p.getPeakUsage().getUsed()).sum();
+        print("peak heap of the batch, garbage included, MB", peak / 1e6);
+    }
+
+    private static List<MemoryPoolMXBean> pools() {
+        return ManagementFactory.getMemoryPoolMXBeans().stream()
+                .filter(p -> p.getType() == MemoryType.HEAP)
+                .toList();
+    }
+
+    private static long processorTime() {
+        return ManagementFactory.getPlatformMXBean(com.sun.management.OperatingSystemMXBean.class)
+                .getProcessCpuTime();
+    }
+
+    private static void print(String what, double value) {
+        System.out.printf(Locale.ROOT, "%-52s %8.2f%n", what, value);
     }
 }
