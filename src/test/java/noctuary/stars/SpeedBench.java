@@ -62,8 +62,9 @@ public final class SpeedBench {
         cold(rivals, process);
         print("three planes of floats / warm (at most 4)", threePlanes(file) / warm);
         batch(args.length > 0 ? Integer.parseInt(args[0]) : 100, file, warm);
-        Files.walk(folder).sorted((a, b) -> b.compareTo(a)).forEach(path -> path.toFile()
-                .delete());
+        Files.walk(folder)
+                .sorted((a, b) -> b.compareTo(a))
+                .forEach(path -> path.toFile().delete());
     }
 
     private static Plane frame() {
