@@ -29,7 +29,7 @@ final class FileFinder {
         var found = new TreeSet<Path>();
         for (Typed<String> pattern : patterns) {
             try {
-                found.addAll(search(pattern.value(), folder));
+                found.addAll(search(pattern, folder, margin));
             } catch (Unfit e) {
                 margin.fault(pattern.line(), pattern.key(), e);
             }
@@ -40,7 +40,7 @@ final class FileFinder {
     /** The one file of a plain path. */
     Optional<Path> one(Typed<String> path, Path folder, Margin margin) {
         try {
-            List<Path> found = search(path.value(), folder);
+            List<Path> found = search(path, folder, margin);
             if (found.size() > 1) {
                 throw new Unfit(
                         Margin.quoted(path.value()) + " matches " + found.size() + " files", "name one of them");
@@ -52,8 +52,8 @@ final class FileFinder {
         }
     }
 
-    private List<Path> search(String typed, Path folder) throws Unfit {
-        Reach.Route route = reach.route(typed, folder);
+    private List<Path> search(Typed<String> typed, Path folder, Margin margin) throws Unfit {
+        Reach.Route route = reach.route(typed.value(), folder);
         Collection<Path> places = List.of(route.start());
         List<String> steps = route.steps();
         for (String step : steps.subList(0, steps.size() - 1)) {
@@ -66,7 +66,25 @@ final class FileFinder {
         if (found.isEmpty()) {
             throw Missing.explain(route, reach);
         }
-        return found;
+        return inside(found, route, typed, margin);
+    }
+
+    /** A link that leads out costs itself only, unless nothing else was found. */
+    private static List<Path> inside(List<Path> found, Reach.Route route, Typed<String> typed, Margin margin)
+            throws Unfit {
+        List<Path> inside = found.stream().filter(file -> isInside(file, route)).toList();
+        if (inside.isEmpty()) {
+            throw leadsOut(Margin.quoted(route.typed()) + " leads", route);
+        }
+        if (inside.size() < found.size()) {
+            Path first = found.stream()
+                    .filter(file -> !inside.contains(file))
+                    .findFirst()
+                    .orElseThrow();
+            String others = found.size() - inside.size() > 1 ? " and others lead" : " leads";
+            margin.fault(typed.line(), typed.key(), leadsOut(Margin.quoted(name(first)) + others, route));
+        }
+        return inside.stream().map(Path::normalize).toList();
     }
 
     private static Set<Path> enter(Collection<Path> places, String step, Reach.Route route) throws Unfit {
@@ -107,13 +125,13 @@ final class FileFinder {
     private static List<Path> files(Path place, String step, Reach.Route route) throws Unfit {
         if (!Glob.isPattern(step)) {
             Path file = place.resolve(step);
-            return Files.isRegularFile(file) && !step.startsWith(".") ? List.of(fenced(file, route)) : List.of();
+            return Files.isRegularFile(file) && !step.startsWith(".") ? List.of(file) : List.of();
         }
         Glob glob = Glob.of(step);
         List<Path> files = new ArrayList<>();
         for (Path child : children(place, route)) {
             if (glob.matches(name(child)) && Files.isRegularFile(child)) {
-                files.add(fenced(child, route));
+                files.add(child);
             }
         }
         return files;
@@ -136,18 +154,24 @@ final class FileFinder {
     }
 
     private static Path fenced(Path path, Reach.Route route) throws Unfit {
-        Path real;
-        try {
-            real = path.toRealPath();
-        } catch (IOException e) {
-            real = path.normalize();
-        }
-        if (!real.startsWith(route.fence())) {
-            throw new Unfit(
-                    Margin.quoted(route.typed()) + " leads out of " + out(route),
-                    "only files inside are read; name an archive folder in entries/journal.yaml");
+        if (!isInside(path, route)) {
+            throw leadsOut(Margin.quoted(route.typed()) + " leads", route);
         }
         return path.normalize();
+    }
+
+    private static boolean isInside(Path path, Reach.Route route) {
+        try {
+            return path.toRealPath().startsWith(route.fence());
+        } catch (IOException e) {
+            return path.normalize().startsWith(route.fence());
+        }
+    }
+
+    private static Unfit leadsOut(String what, Reach.Route route) {
+        return new Unfit(
+                what + " out of " + out(route),
+                "only files inside are read; name an archive folder in entries/journal.yaml");
     }
 
     private static String out(Reach.Route route) {

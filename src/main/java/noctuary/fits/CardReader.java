@@ -56,7 +56,7 @@ final class CardReader {
             addHierarch(record);
         } else if (keyword.equals("HISTORY") || keyword.equals("COMMENT")) {
             String text = record.substring(KEYWORD).stripTrailing();
-            cards.add(new Card(keyword, text, "", false));
+            cards.add(new Card(keyword, legible(text), "", false));
         } else if (record.charAt(KEYWORD) == '=' && !keyword.isEmpty()) {
             addValue(keyword, record.substring(KEYWORD + 1));
         } else if (keyword.chars().anyMatch(Character::isISOControl)) {
@@ -85,7 +85,7 @@ final class CardReader {
         if (!field.closed()) {
             damaged.add(printable(keyword) + " (no closing quote)");
         }
-        cards.add(new Card(keyword, field.value(), field.comment(), field.quoted()));
+        cards.add(new Card(keyword, legible(field.value()), legible(field.comment()), field.quoted()));
         open = field.quoted() && field.value().endsWith("&");
     }
 
@@ -93,8 +93,15 @@ final class CardReader {
         Card last = cards.remove(cards.size() - 1);
         String start = last.value().substring(0, last.value().length() - 1);
         String comment = (last.comment() + " " + more.comment()).strip();
-        cards.add(new Card(last.keyword(), start + more.value(), comment, true));
+        cards.add(new Card(last.keyword(), start + legible(more.value()), legible(comment), true));
         open = more.quoted() && more.value().endsWith("&");
+    }
+
+    /** Without control characters, which no text of a header may hold (section 4.2.1) and no page can show. */
+    private static String legible(String text) {
+        return text.chars().anyMatch(Character::isISOControl)
+                ? text.replaceAll("[\\x00-\\x1f\\x7f-\\x9f]", " ").stripTrailing()
+                : text;
     }
 
     private static String printable(String text) {

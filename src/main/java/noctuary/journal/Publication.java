@@ -1,6 +1,7 @@
 package noctuary.journal;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -28,16 +29,23 @@ final class Publication {
     }
 
     /**
-     * @throws RefusedException when the folder holds something that is not a site of ours
-     * @throws IOException when nothing can be written beside it
+     * @throws RefusedException when the folder holds something that is not a site of ours, lies among the notes, or
+     *     cannot be written
      */
-    static Publication begin(Path output) throws IOException, RefusedException {
+    static Publication begin(Path root, Path output) throws IOException, RefusedException {
         Path place = output.toAbsolutePath().normalize();
         refuseForeign(place);
-        Files.createDirectories(place.getParent());
-        Path draft = Files.createTempDirectory(place.getParent(), "." + place.getFileName() + "-draft-");
-        openToReaders(draft);
-        return new Publication(place, draft);
+        refuseNotes(root.resolve("entries"), place);
+        try {
+            Files.createDirectories(place.getParent());
+            Path draft = Files.createTempDirectory(place.getParent(), "." + place.getFileName() + "-draft-");
+            openToReaders(draft);
+            return new Publication(place, draft);
+        } catch (FileSystemException e) {
+            throw new RefusedException(
+                    place + ": no site can be written there; name another folder with --output, or give yourself"
+                            + " permission to write into " + place.getParent());
+        }
     }
 
     Path draft() {
@@ -89,6 +97,17 @@ final class Publication {
                     Files.copy(file, copy);
                 }
             }
+        }
+    }
+
+    /** Looks through links at the deepest folder that is already there. */
+    private static void refuseNotes(Path entries, Path place) throws IOException, RefusedException {
+        Path there = place;
+        while (!Files.exists(there)) {
+            there = there.getParent();
+        }
+        if (place.startsWith(entries) || there.toRealPath().startsWith(entries.toRealPath())) {
+            throw new RefusedException(place + " lies among the notes; name a folder outside entries");
         }
     }
 

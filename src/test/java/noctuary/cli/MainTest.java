@@ -128,6 +128,33 @@ class MainTest {
     }
 
     @Test
+    void renderPutsNoSiteAmongTheNotes() throws Exception {
+        SmallJournal journal = new SmallJournal(folder.resolve("nights"));
+        Path among = journal.root().resolve("entries/m27/site");
+        assertThat(run("render", "--journal", journal.root().toString(), "--output", among.toString()))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("lies among the notes");
+        assertThat(among).doesNotExist();
+    }
+
+    @Test
+    void renderSaysWhereNoSiteCanBeWritten() throws Exception {
+        SmallJournal journal = new SmallJournal(folder.resolve("nights"));
+        Files.writeString(folder.resolve("plain.txt"), "");
+        assertThat(run("render", "--journal", journal.root().toString(), "--output", file("plain.txt/site")))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("name another folder with --output").doesNotContain("draft");
+    }
+
+    @Test
+    void measureOfSomeMissingFilesMeasuresTheOthers() {
+        Path frame = FrameDraft.stars(3, 1).write(folder.resolve("a.fits"));
+        assertThat(run("measure", "--json", frame.toString(), file("none.fits")))
+                .isEqualTo(1);
+        assertThat(out.toString().lines()).hasSize(2).last().asString().contains("none.fits", "is not there");
+    }
+
+    @Test
     void measurePrintsOneObjectALineWithTheKeysOfTheInterface() throws Exception {
         Path frame = FrameDraft.stars(3, 1).card("EXPTIME", "60.0").write(folder.resolve("a.fits"));
         Files.writeString(folder.resolve("b.fits"), "junk");

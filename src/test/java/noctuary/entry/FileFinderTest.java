@@ -102,6 +102,15 @@ class FileFinderTest {
         assertThat(ledger.problems().get(0).where()).isEqualTo("entries/m27/entry.md, line 3, key frames");
     }
 
+    @Test
+    void aLinkThatLeadsOutCostsItselfOnly() {
+        assertThat(find("*.fits")).containsExactly("a.fits", "b.fits", "inner.fits");
+        assertThat(ledger.problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.isFault()).isTrue();
+            assertThat(problem.what()).isEqualTo("\"link.fits\" leads out of the journal");
+        });
+    }
+
     /** A reader of a published page must not learn where the keeper's files lie. */
     @ParameterizedTest
     @ValueSource(strings = {"x.fits", "nowhere/*.fits", "main:n2/*.fits", "link.fits", "main:n1/e.fits"})

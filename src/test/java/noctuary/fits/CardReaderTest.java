@@ -41,6 +41,14 @@ class CardReaderTest {
         assertThat(only("KEYWORD = " + field).value()).isEqualTo(value);
     }
 
+    /** Section 4.2.1: only 20 to 7E hexadecimal are text; a NUL pads, an escape would steer a terminal. */
+    @Test
+    void controlCharactersBecomeBlanks() {
+        assertThat(only("OBJECT  = 'M 27\0\0'").value()).isEqualTo("M 27");
+        assertThat(only("OBJECT  = 'a\u001b[31mb\u009bc&'", "CONTINUE  '\u0007d' / e\u0001f"))
+                .isEqualTo(new Card("OBJECT", "a [31mb c d", "e f", true));
+    }
+
     @Test
     void separatesValueAndComment() {
         assertThat(only("EXPTIME =                 12.0 / [s] of one frame"))
