@@ -81,13 +81,12 @@ public final class EntrySheets {
         OpticsFigures optics = new OpticsFigures(entry.file(), OpticsSource.of(frames, stack), rig);
         figures.putAll(optics.figures());
         problems.addAll(optics.problems());
-        List<FrameSheet> lights = frames.stream().filter(FrameSheet::counted).toList();
-        List<FrameSheet> telling = lights.isEmpty() ? stack.stream().toList() : lights;
+        List<FrameSheet> telling = StarFigures.sources(frames, stack);
         Voices gain = CameraFigures.gain(telling, rig);
         figures.put(Figure.GAIN, gain.settle("neither header nor rig tells it"));
         problems.addAll(gain.notices(entry.file()));
         figures.put(Figure.SENSOR_TEMPERATURE, CameraFigures.temperature(telling));
-        figures.putAll(new StarFigures(lights, stack).figures(figures.get(Figure.IMAGE_SCALE)));
+        figures.putAll(new StarFigures(telling).figures(figures.get(Figure.IMAGE_SCALE)));
         figures.put(Figure.GUIDING_RMS, guiding(entry));
         return figures;
     }

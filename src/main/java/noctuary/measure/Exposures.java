@@ -48,10 +48,11 @@ final class Exposures {
     /** By filter, most exposure first, from the same origin as the total. */
     Map<String, Fact<Quantity>> byFilter() {
         Map<String, Reading<Quantity>> readings = new LinkedHashMap<>();
+        Optional<Reading<Quantity>> stacked = stack.flatMap(this::stackReading);
         if (!counted.isEmpty()) {
             group(counted, Exposures::filter).forEach((filter, frames) -> readings.put(filter, sum(frames)));
-        } else if (stack.flatMap(this::stackReading).isPresent()) {
-            readings.put(filter(stack.get()), stackReading(stack.get()).get());
+        } else if (stacked.isPresent()) {
+            readings.put(filter(stack.get()), stacked.get());
         } else {
             group(
                             entry.exposure(),

@@ -23,6 +23,7 @@ public record FrameSheet(
         FrameReport report,
         Measurement measurement,
         Optional<String> notCounted) {
+    /** Whether it adds exposure; such a file could be read and has a header. */
     public boolean counted() {
         return notCounted.isEmpty();
     }

@@ -26,12 +26,12 @@ final class NightCourses {
         this.site = site;
     }
 
-    /** One a night, ascending, from counted frames that can be read and have a time. */
+    /** One a night, ascending, from counted frames that have a time. */
     static List<NightCourse> of(List<FrameSheet> frames, Optional<Site> site) {
         ZoneId zone = Nights.zone(site);
         Map<LocalDate, List<FrameSheet>> nights = new TreeMap<>();
         frames.stream()
-                .filter(f -> f.counted() && f.measurement().readable())
+                .filter(FrameSheet::counted)
                 .filter(f -> f.report().taken().isPresent())
                 .sorted(Comparator.comparing(NightCourses::taken).thenComparing(FrameSheet::name))
                 .forEach(f -> nights.computeIfAbsent(Night.of(taken(f), zone), k -> new ArrayList<>())

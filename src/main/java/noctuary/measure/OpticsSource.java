@@ -14,10 +14,7 @@ record OpticsSource(FrameSheet optics, FrameSheet sky) {
     private static final double SAME_SIZE = 0.05;
 
     static Optional<OpticsSource> of(List<FrameSheet> frames, Optional<FrameSheet> stack) {
-        List<FrameSheet> lights = frames.stream()
-                .filter(FrameSheet::counted)
-                .filter(f -> f.header().isPresent())
-                .toList();
+        List<FrameSheet> lights = frames.stream().filter(FrameSheet::counted).toList();
         Optional<FrameSheet> readableStack = stack.filter(s -> s.header().isPresent());
         if (lights.isEmpty()) {
             return readableStack.map(s -> new OpticsSource(s, s));

@@ -15,11 +15,13 @@ import noctuary.fact.Origin.Input;
 import noctuary.fact.Quantity;
 import noctuary.fact.Unit;
 import noctuary.rig.RigFigures;
+import noctuary.rig.RigSpec;
 
 /** A rig on a date: what arithmetic says, and which typed lines it rests on. */
-record RigContext(RigNote note, RigFigures figures) {
+record RigContext(RigNote note, RigSpec spec, RigFigures figures) {
     static RigContext on(RigNote note, LocalDate date) {
-        return new RigContext(note, RigFigures.of(RigSpecs.on(note, date)));
+        RigSpec spec = RigSpecs.on(note, date);
+        return new RigContext(note, spec, RigFigures.of(spec));
     }
 
     Optional<Reading<Quantity>> focalLength() {

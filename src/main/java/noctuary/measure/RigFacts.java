@@ -34,7 +34,7 @@ final class RigFacts {
     }
 
     static List<NamedFact> on(RigNote note, LocalDate date, RigContext rig) {
-        Map<String, String> missing = RigFigures.missing(RigSpecs.on(note, date));
+        Map<String, String> missing = RigFigures.missing(rig.spec());
         RigFacts facts = new RigFacts(rig, note.trainOn(date), note.payloadOn(date), missing);
         return Stream.of(facts.scale(), facts.field(), facts.diffraction(), facts.mechanics())
                 .flatMap(List::stream)

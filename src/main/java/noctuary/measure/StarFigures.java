@@ -22,16 +22,14 @@ import noctuary.stats.Robust;
 final class StarFigures {
     private final List<FrameSheet> sources;
 
-    StarFigures(List<FrameSheet> frames, Optional<FrameSheet> stack) {
-        this.sources = sources(frames, stack);
+    /** @param sources as {@link #sources} gives them */
+    StarFigures(List<FrameSheet> sources) {
+        this.sources = sources;
     }
 
-    /** The counted frames that can be read; the stack where there are none. */
+    /** The counted frames; the stack where there are none. */
     static List<FrameSheet> sources(List<FrameSheet> frames, Optional<FrameSheet> stack) {
-        List<FrameSheet> counted = frames.stream()
-                .filter(FrameSheet::counted)
-                .filter(f -> f.measurement().readable())
-                .toList();
+        List<FrameSheet> counted = frames.stream().filter(FrameSheet::counted).toList();
         return counted.isEmpty() ? stack.stream().toList() : counted;
     }
 
@@ -135,19 +133,8 @@ final class StarFigures {
                         Unit.ARCSECOND,
                         value.standardError().getAsDouble() * perPx)
                 : Quantity.of(value.value() * perPx, Unit.ARCSECOND);
-        return Fact.of(
-                arcsec,
-                new Derived(
-                        "FWHM in pixels × image scale",
-                        "fwhm",
-                        List.of(
-                                new Input(
-                                        "FWHM",
-                                        Printed.of(value),
-                                        width.reading().origin()),
-                                new Input(
-                                        "image scale",
-                                        Printed.of(s.reading().value()),
-                                        s.reading().origin()))));
+        List<Input> inputs =
+                List.of(Readings.input("FWHM", width.reading()), Readings.input("image scale", s.reading()));
+        return Fact.of(arcsec, new Derived("FWHM in pixels × image scale", "fwhm", inputs));
     }
 }

@@ -11,13 +11,18 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** Open data beside the project, and the tables of what it must answer. */
-final class RealFrames {
+public final class RealFrames {
     private RealFrames() {}
 
-    static Path file(String name) {
+    /** Their folder; without it the test is skipped. */
+    public static Path folder() {
         Path folder = Path.of(System.getProperty("real.frames", "../shared/real-frames"));
         assumeTrue(Files.isDirectory(folder), "skipped: no real frames at " + folder + " (set real.frames)");
-        return folder.resolve(name);
+        return folder;
+    }
+
+    public static Path file(String name) {
+        return folder().resolve(name);
     }
 
     static byte[] resource(String name) {

@@ -8,15 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import noctuary.fits.RealFrames;
 import noctuary.stars.Star;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 
 /** Star lists of real frames, measured with SEP 1.2.1 and astropy; without these files the tests are skipped. */
 class RealFieldsTest {
-    private static final Path REFERENCE =
-            Path.of(System.getProperty("real.frames", "../shared/real-frames")).resolve("ref");
-
     /** Two frames of one night that the observers have laid on one another, a minute apart. */
     @Test
     void framesOfOneNightLieOnOneAnother() throws IOException {
@@ -59,8 +56,7 @@ class RealFieldsTest {
     }
 
     private static List<Star> stars(String frame) throws IOException {
-        Path file = REFERENCE.resolve(frame + ".stars.tsv");
-        Assumptions.assumeTrue(Files.exists(file), "real frames are not at hand: " + frame);
+        Path file = RealFrames.file("ref/" + frame + ".stars.tsv");
         return Files.readAllLines(file).stream()
                 .skip(1)
                 .map(line -> line.split("\t"))

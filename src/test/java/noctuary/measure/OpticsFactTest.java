@@ -36,6 +36,24 @@ class OpticsFactTest {
         return FrameDraft.empty(200, 150, 1).card("EXPTIME", "60.0");
     }
 
+    private static FrameDraft binnedTwice(String pixelUm) {
+        return sized().card("XBINNING", "2")
+                .card("YBINNING", "2")
+                .card("FOCALLEN", "560.0")
+                .card("XPIXSZ", pixelUm)
+                .card("YPIXSZ", pixelUm);
+    }
+
+    private void unbinnedPixelIs376() {
+        journal.file(
+                "rigs/heron.md",
+                "---",
+                "name: Heron",
+                "optics: {focal length: 560 mm}",
+                "camera: {pixel: 3.76 µm}",
+                "---");
+    }
+
     /** 206.265 p / f: 3.76 µm at 560 mm give 1.384921 arcsec/px (small-angle geometry, worked out). */
     @Test
     void scaleComesFromTheHeadersOpticsWhereThereIsNoSky() {
@@ -74,30 +92,16 @@ class OpticsFactTest {
     /** With binning 2, XPIXSZ 7.52 is the binned pixel of a 3.76 µm camera: 2.7698 arcsec/px at 560 mm, not 5.5397. */
     @Test
     void theRigsCameraTellsWhetherThePixelIsAlreadyBinned() {
-        journal.file(
-                "rigs/heron.md",
-                "---",
-                "name: Heron",
-                "optics: {focal length: 560 mm}",
-                "camera: {pixel: 3.76 µm}",
-                "---");
-        FrameDraft binned = sized().card("XBINNING", "2").card("YBINNING", "2").card("FOCALLEN", "560.0");
-        EntrySheet sheet = with(binned.card("XPIXSZ", "7.52").card("YPIXSZ", "7.52"));
+        unbinnedPixelIs376();
+        EntrySheet sheet = with(binnedTwice("7.52"));
         assertThat(value(sheet, Figure.IMAGE_SCALE)).isCloseTo(2.7698, within(1e-4));
         assertThat(sheet.problems()).extracting(Problem::place).doesNotContain("pixel pitch");
     }
 
     @Test
     void theRigsCameraTellsThatThePixelIsNotYetBinned() {
-        journal.file(
-                "rigs/heron.md",
-                "---",
-                "name: Heron",
-                "optics: {focal length: 560 mm}",
-                "camera: {pixel: 3.76 µm}",
-                "---");
-        FrameDraft binned = sized().card("XBINNING", "2").card("YBINNING", "2").card("FOCALLEN", "560.0");
-        EntrySheet sheet = with(binned.card("XPIXSZ", "3.76").card("YPIXSZ", "3.76"));
+        unbinnedPixelIs376();
+        EntrySheet sheet = with(binnedTwice("3.76"));
         assertThat(value(sheet, Figure.IMAGE_SCALE)).isCloseTo(2.7698, within(1e-4));
         assertThat(sheet.problems()).extracting(Problem::place).doesNotContain("pixel pitch");
     }
@@ -105,8 +109,7 @@ class OpticsFactTest {
     @Test
     void anUndecidableBinningIsSaid() {
         journal.file("rigs/heron.md", "---", "name: Heron", "---");
-        FrameDraft binned = sized().card("XBINNING", "2").card("YBINNING", "2").card("FOCALLEN", "560.0");
-        EntrySheet sheet = with(binned.card("XPIXSZ", "3.76").card("YPIXSZ", "3.76"));
+        EntrySheet sheet = with(binnedTwice("3.76"));
         assertThat(sheet.problems()).extracting(Problem::place).contains("pixel pitch");
     }
 

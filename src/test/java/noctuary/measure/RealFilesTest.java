@@ -2,7 +2,6 @@ package noctuary.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -13,18 +12,17 @@ import java.time.Duration;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import noctuary.fits.RealFrames;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /** Open frames of observatories and surveys, and the broken ones of FITS test suites, through the whole measurement. */
 class RealFilesTest {
-    private static final Path FRAMES = Path.of(System.getProperty("real.frames", "../shared/real-frames"));
-
     @TestFactory
     Stream<DynamicTest> everyFileIsAnsweredWithAReportOrAReason() throws IOException {
-        assumeTrue(Files.isDirectory(FRAMES), "no folder of real frames; name one with -Dreal.frames=DIR");
+        Path frames = RealFrames.folder();
         List<Path> files;
-        try (Stream<Path> all = Files.walk(FRAMES)) {
+        try (Stream<Path> all = Files.walk(frames)) {
             files = all.filter(Files::isRegularFile)
                     .filter(f -> !f.toString().matches(".*\\.(md|tsv|py|cat)"))
                     .sorted()
@@ -32,7 +30,7 @@ class RealFilesTest {
         }
         assertThat(files).hasSizeGreaterThan(80);
         return files.stream()
-                .map(f -> DynamicTest.dynamicTest(FRAMES.relativize(f).toString(), () -> answered(f)));
+                .map(f -> DynamicTest.dynamicTest(frames.relativize(f).toString(), () -> answered(f)));
     }
 
     private static void answered(Path file) throws IOException {

@@ -3,11 +3,10 @@ package noctuary.stars;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import noctuary.fits.FitsFile;
+import noctuary.fits.RealFrames;
 import noctuary.fits.UnreadableException;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -17,8 +16,6 @@ import org.junit.jupiter.params.provider.ValueSource;
  * of astropy 5.2.1 least-squares Moffats at pixel centres, good to 5 %; a pixel adds 0.46 px² to their square.
  */
 class RealFieldsTest {
-    private static final Path FRAMES = Path.of(System.getProperty("real.frames", "../shared/real-frames"));
-
     @ParameterizedTest
     @CsvSource({
         "eso085-030_004.fit, 2.69",
@@ -48,8 +45,7 @@ class RealFieldsTest {
     }
 
     private static StarField measure(String file) throws UnreadableException {
-        Path path = FRAMES.resolve("stars").resolve(file);
-        Assumptions.assumeTrue(Files.exists(path), "real frames are not here: " + file);
+        Path path = RealFrames.file("stars/" + file);
         return StarField.measure(FitsFile.read(path).planes().get(0), StarField.Conditions.PLAIN);
     }
 }

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import noctuary.image.Plane;
 
@@ -14,6 +15,11 @@ public final class FitsBytes {
     private FitsBytes() {}
 
     public static void write(Plane plane, Path file) throws IOException {
+        write(plane, List.of(), file);
+    }
+
+    /** @param cards further cards as they stand in the header, up to 80 characters each */
+    public static void write(Plane plane, List<String> cards, Path file) throws IOException {
         StringBuilder header = new StringBuilder();
         card(header, "SIMPLE", "T");
         card(header, "BITPIX", "16");
@@ -22,7 +28,8 @@ public final class FitsBytes {
         card(header, "NAXIS2", Integer.toString(plane.height()));
         card(header, "BZERO", "32768");
         card(header, "BSCALE", "1");
-        header.append(String.format(Locale.ROOT, "%-80s", "END"));
+        cards.forEach(card -> header.append(filled(card)));
+        header.append(filled("END"));
         while (header.length() % 2880 != 0) {
             header.append(' ');
         }
@@ -46,5 +53,9 @@ public final class FitsBytes {
 
     private static void card(StringBuilder header, String key, String value) {
         header.append(String.format(Locale.ROOT, "%-8s= %20s%50s", key, value, ""));
+    }
+
+    private static String filled(String card) {
+        return String.format(Locale.ROOT, "%-80s", card);
     }
 }
