@@ -1,0 +1,93 @@
+package noctuary.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Every measure that a review compares, in the order in which a reader meets them. */
+final class Gauges {
+    static final Measure FWHM_ARCSEC = new Measure("fwhmArcsec", "Star FWHM", "arcsec", true);
+    static final Measure FWHM_ZENITH =
+            new Measure("fwhmAirmassOneArcsec", "Star FWHM brought to airmass 1", "arcsec", true);
+    static final Measure FWHM_PX = new Measure("fwhmPx", "Star FWHM in pixels", "px", true);
+    static final Measure ELLIPTICITY = new Measure("ellipticity", "Ellipticity", "", true);
+    static final Measure CORNER_EXCESS = new Measure("cornerExcessArcsec", "Corner excess", "arcsec", true);
+    static final Measure TILT = new Measure("tiltArcsec", "Tilt across the diagonal", "arcsec", true);
+    static final Measure CURVATURE = new Measure("curvatureArcsec", "Curvature", "arcsec", true);
+    static final Measure BACKGROUND_RATE =
+            new Measure("backgroundRate", "Background rate, from its noise", "e/s/arcsec²", true);
+    static final Measure BACKGROUND_MAGNITUDE =
+            new Measure("backgroundMagnitude", "Background brightness", "mag/arcsec²", false);
+    static final Measure BACKGROUND_NOISE = new Measure("backgroundNoise", "Background noise", "ADU", true);
+    static final Measure NOISE_IN_AN_HOUR =
+            new Measure("noiseInAnHour", "Noise reached in an hour", "e/s/arcsec²", true);
+    static final Measure HOT_PIXELS = new Measure("hotPixels", "Hot pixels", "per million", true);
+    static final Measure ROW_BANDING = new Measure("rowBanding", "Row banding", "e", true);
+    static final Measure COLUMN_BANDING = new Measure("columnBanding", "Column banding", "e", true);
+    static final Measure STREAKS = new Measure("driftStreak", "Drift streaks", "", true);
+    static final Measure GUIDING = new Measure("guidingRmsArcsec", "Guiding RMS", "arcsec", true);
+    static final Measure USED_OF_DARK = new Measure("usedOfDarkPercent", "Dark hours used", "%", false);
+    static final Measure USED_OF_CLEAR = new Measure("usedOfClearPercent", "Hours used of used and lost", "%", false);
+    static final Measure LOST = new Measure("lostMinutes", "Minutes lost", "min", true);
+
+    private static final String UNLIKE_PIXELS =
+            "the pixels of the two rigs cover unlike angles; the width in arcsec compares";
+    private static final String UNLIKE_LIGHT =
+            "two rigs gather unlike amounts of light, so that electrons say nothing of the sky; see depth";
+
+    private Gauges() {}
+
+    static List<Gauge> all() {
+        List<Gauge> all = new ArrayList<>();
+        all.addAll(stars());
+        all.addAll(sky());
+        all.addAll(sensor());
+        all.addAll(work());
+        return all;
+    }
+
+    private static List<Gauge> stars() {
+        return List.of(
+                Gauge.of(FWHM_ARCSEC, StarReadings::fwhmArcsec),
+                Gauge.of(FWHM_ZENITH, StarReadings::fwhmZenith),
+                Gauge.of(FWHM_PX, StarReadings::fwhmPx).unless(c -> betweenRigs(c, UNLIKE_PIXELS)),
+                Gauge.of(ELLIPTICITY, StarReadings::ellipticity),
+                Gauge.of(CORNER_EXCESS, FieldReadings::cornerExcess),
+                Gauge.of(TILT, FieldReadings::tilt),
+                Gauge.of(CURVATURE, FieldReadings::curvature));
+    }
+
+    private static List<Gauge> sky() {
+        return List.of(
+                Gauge.of(BACKGROUND_RATE, SkyReadings::backgroundRate)
+                        .amongAlike("filter", EntryNight::filter)
+                        .unless(c -> betweenRigs(c, UNLIKE_LIGHT)),
+                Gauge.of(BACKGROUND_MAGNITUDE, n -> Reading.missing("no zero point is known")),
+                Gauge.of(NOISE_IN_AN_HOUR, SkyReadings::noiseInAnHour)
+                        .amongAlike("filter", EntryNight::filter)
+                        .unless(c -> betweenRigs(c, UNLIKE_LIGHT)),
+                Gauge.of(BACKGROUND_NOISE, SkyReadings::noiseAdu)
+                        .amongAlike("filter, gain and exposure", SkyReadings::recipe)
+                        .unless(c -> betweenRigs(c, UNLIKE_LIGHT)));
+    }
+
+    private static List<Gauge> sensor() {
+        return List.of(
+                Gauge.of(HOT_PIXELS, SensorReadings::hotPixels),
+                Gauge.of(ROW_BANDING, SensorReadings::rowBanding),
+                Gauge.of(COLUMN_BANDING, SensorReadings::columnBanding),
+                Gauge.of(STREAKS, SensorReadings::streaks));
+    }
+
+    private static List<Gauge> work() {
+        return List.of(
+                Gauge.of(GUIDING, WorkReadings::guiding),
+                Gauge.of(USED_OF_DARK, WorkReadings::usedOfDark),
+                Gauge.of(USED_OF_CLEAR, WorkReadings::usedOfClear),
+                Gauge.of(LOST, WorkReadings::lost));
+    }
+
+    private static Optional<String> betweenRigs(Change change, String why) {
+        return change.kind() == Change.Kind.RIG && change.part().isEmpty() ? Optional.of(why) : Optional.empty();
+    }
+}

@@ -1,0 +1,56 @@
+package noctuary.review;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import noctuary.review.Change.Kind;
+import noctuary.review.Chronicle.Sides;
+
+/**
+ * Sites used for the first time after another. Before: the nights at the site used last; after: those at the new one;
+ * both with the rigs, in the states, that were used at either. Later returns to a site are no change: their nights count
+ * on that site's side.
+ */
+final class SiteChanges {
+    private final Chronicle chronicle;
+
+    SiteChanges(Chronicle chronicle) {
+        this.chronicle = chronicle;
+    }
+
+    List<Change> all() {
+        return chronicle.nights().stream()
+                .map(EntryNight::site)
+                .filter(site -> !site.isEmpty())
+                .distinct()
+                .flatMap(site -> move(site).stream())
+                .toList();
+    }
+
+    private Optional<Change> move(String site) {
+        EntryNight first = chronicle.ofSite(site).get(0);
+        return chronicle
+                .lastBefore(first.night(), n -> !n.site().isEmpty() && !n.site().equals(site))
+                .map(last -> between(
+                        "site-" + site, Optional.of(first.night()), last.site(), site, sides(last.site(), site)));
+    }
+
+    Sides sides(String before, String after) {
+        return Chronicle.alike(chronicle.ofSite(before), chronicle.ofSite(after), n -> List.of(n.rig(), n.state()));
+    }
+
+    Change between(String id, Optional<java.time.LocalDate> date, String before, String after, Sides sides) {
+        return new Change(
+                id,
+                Kind.SITE,
+                date,
+                chronicle.siteName(after) + " instead of " + chronicle.siteName(before),
+                Optional.empty(),
+                new Side(chronicle.siteName(before), sides.before()),
+                new Side(chronicle.siteName(after), sides.after()),
+                Stream.of(sides.after())
+                        .filter(a -> date.isPresent())
+                        .flatMap(a -> Changes.words(a).stream())
+                        .toList());
+    }
+}
