@@ -2,7 +2,6 @@ package noctuary.review;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -16,7 +15,7 @@ import java.util.Optional;
  */
 public record Change(
         String id,
-        Kind kind,
+        ChangeKind kind,
         Optional<LocalDate> date,
         String sentence,
         Optional<String> part,
@@ -29,17 +28,5 @@ public record Change(
 
     Change named(String other) {
         return new Change(other, kind, date, sentence, part, before, after, words);
-    }
-
-    public enum Kind {
-        RIG,
-        SITE,
-        WAY,
-        CHOICE;
-
-        /** The word used in the downloads. */
-        public String id() {
-            return name().toLowerCase(Locale.ROOT);
-        }
     }
 }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import noctuary.entry.Entry;
 import noctuary.entry.Slug;
-import noctuary.review.Change.Kind;
 
 /** Processing choices against their absence: entries with a version made by the choice, and entries with none such. */
 final class ChoiceChanges {
@@ -42,7 +41,7 @@ final class ChoiceChanges {
         }
         return Optional.of(new Change(
                 "choice-" + Slug.lowerCase(choice),
-                Kind.CHOICE,
+                ChangeKind.CHOICE,
                 Optional.empty(),
                 "Versions with " + choice + ", against those without",
                 Optional.empty(),

@@ -19,14 +19,9 @@ import noctuary.measure.RigSheet;
  *
  * @param nights by date
  */
-record Chronicle(Journal journal, Map<String, RigSheet> rigs, List<EntryNight> nights, List<String> undated) {
+record Chronicle(Journal journal, Map<String, RigSheet> rigs, List<EntryNight> nights) {
     static Chronicle of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        List<String> undated = entries.stream()
-                .filter(e -> e.night().value().isEmpty())
-                .map(e -> e.entry().slug())
-                .sorted()
-                .toList();
-        return new Chronicle(journal, rigs, new EntryNights(journal, rigs).of(entries), undated);
+        return new Chronicle(journal, rigs, new EntryNights(journal, rigs).of(entries));
     }
 
     List<EntryNight> where(Predicate<EntryNight> wanted) {

@@ -26,12 +26,12 @@ final class Coincidences {
         }
         Coincidences all = new Coincidences(chronicle, change);
         List<String> sentences = new ArrayList<>();
-        if (change.kind() == Change.Kind.RIG && change.part().isEmpty()) {
+        if (change.kind() == ChangeKind.RIG && change.part().isEmpty()) {
             sentences.addAll(RigDifference.between(change));
         } else {
             all.unlike("Rigs", n -> chronicle.rigName(n.rig())).ifPresent(sentences::add);
         }
-        if (change.kind() != Change.Kind.SITE) {
+        if (change.kind() != ChangeKind.SITE) {
             all.unlike("Sites", n -> chronicle.siteName(n.site())).ifPresent(sentences::add);
         }
         all.unlike("Filters", n -> n.filter().isEmpty() ? "none told" : n.filter())

@@ -16,7 +16,7 @@ record Evidence(List<MeasureNights> measures, List<AbsentMeasure> absent) {
     static Evidence of(Change change) {
         List<MeasureNights> measures = new ArrayList<>();
         List<AbsentMeasure> absent = new ArrayList<>();
-        if (change.kind() == Change.Kind.CHOICE) {
+        if (change.kind() == ChangeKind.CHOICE) {
             return new Evidence(measures, absent);
         }
         for (Gauge gauge : Gauges.all()) {

@@ -29,7 +29,7 @@ final class Foretelling {
     static List<Foretold> of(Change change, List<DepthPair> pairs, List<MeasureNights> measures) {
         Optional<RigFigures> a = change.before().state().map(RigSheet.State::figures);
         Optional<RigFigures> b = change.after().state().map(RigSheet.State::figures);
-        if (change.kind() != Change.Kind.RIG || change.part().isPresent() || a.isEmpty() || b.isEmpty()) {
+        if (change.kind() != ChangeKind.RIG || change.part().isPresent() || a.isEmpty() || b.isEmpty()) {
             return List.of();
         }
         Optional<MeasureNights> widths = measures.stream()

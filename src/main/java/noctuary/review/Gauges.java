@@ -88,6 +88,6 @@ final class Gauges {
     }
 
     private static Optional<String> betweenRigs(Change change, String why) {
-        return change.kind() == Change.Kind.RIG && change.part().isEmpty() ? Optional.of(why) : Optional.empty();
+        return change.kind() == ChangeKind.RIG && change.part().isEmpty() ? Optional.of(why) : Optional.empty();
     }
 }

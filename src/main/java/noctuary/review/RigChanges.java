@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import noctuary.entry.RigNote;
 import noctuary.measure.RigSheet;
-import noctuary.review.Change.Kind;
 import noctuary.review.Chronicle.Sides;
 
 /**
@@ -101,7 +100,7 @@ final class RigChanges {
             String after) {
         return new Change(
                 id,
-                Kind.RIG,
+                ChangeKind.RIG,
                 Optional.of(date),
                 sentence,
                 part,

@@ -3,7 +3,6 @@ package noctuary.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import noctuary.review.Change.Kind;
 import noctuary.review.Chronicle.Sides;
 
 /**
@@ -42,7 +41,7 @@ final class SiteChanges {
     Change between(String id, Optional<java.time.LocalDate> date, String before, String after, Sides sides) {
         return new Change(
                 id,
-                Kind.SITE,
+                ChangeKind.SITE,
                 date,
                 chronicle.siteName(after) + " instead of " + chronicle.siteName(before),
                 Optional.empty(),

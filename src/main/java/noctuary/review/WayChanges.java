@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import noctuary.entry.Typed;
-import noctuary.review.Change.Kind;
 
 /**
  * Ways of working: what a note says that was changed, from that entry on. Before: earlier nights with the same rig, in
@@ -48,7 +47,7 @@ final class WayChanges {
                 && n.site().equals(first.site());
         return Optional.of(new Change(
                 id,
-                Kind.WAY,
+                ChangeKind.WAY,
                 Optional.of(first.night()),
                 line,
                 Optional.empty(),

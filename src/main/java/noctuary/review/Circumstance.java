@@ -9,11 +9,11 @@ import java.util.stream.DoubleStream;
 import noctuary.stats.Robust;
 
 /**
- * One condition on both sides.
+ * One circumstance on both sides.
  *
  * @param decimals to which it is worth printing
  */
-public record Condition(String label, String unit, int decimals, Optional<Range> before, Optional<Range> after) {
+public record Circumstance(String label, String unit, int decimals, Optional<Range> before, Optional<Range> after) {
 
     /** Over the nights of a side. */
     public record Range(double low, double median, double high, int nights) {
@@ -30,7 +30,7 @@ public record Condition(String label, String unit, int decimals, Optional<Range>
     }
 
     /** What is known of sky and work on both sides. */
-    static List<Condition> of(Change change) {
+    static List<Circumstance> of(Change change) {
         return List.of(
                 of("Airmass", "", 2, change, n -> n.sky().airmass()),
                 of("Moonlight at the target", "mag", 2, change, n -> n.sky().moonMagnitudes()),
@@ -42,9 +42,9 @@ public record Condition(String label, String unit, int decimals, Optional<Range>
                 of("Exposure", "min", 0, change, n -> minutes(n.exposureSeconds())));
     }
 
-    private static Condition of(
+    private static Circumstance of(
             String label, String unit, int decimals, Change change, Function<EntryNight, OptionalDouble> value) {
-        return new Condition(label, unit, decimals, range(change.before(), value), range(change.after(), value));
+        return new Circumstance(label, unit, decimals, range(change.before(), value), range(change.after(), value));
     }
 
     private static Optional<Range> range(Side side, Function<EntryNight, OptionalDouble> value) {
