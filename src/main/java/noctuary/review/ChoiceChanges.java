@@ -34,8 +34,8 @@ final class ChoiceChanges {
         Predicate<EntryNight> processed = n -> !n.sheet().entry().versions().isEmpty();
         Predicate<EntryNight> chosen = n -> n.sheet().entry().versions().stream()
                 .anyMatch(v -> v.steps().stream().anyMatch(s -> s.choice().equals(choice)));
-        Side without = new Side("without " + choice, chronicle.where(processed.and(chosen.negate())));
-        Side with = new Side("with " + choice, chronicle.where(chosen));
+        Side without = Side.named("without " + choice, chronicle.where(processed.and(chosen.negate())));
+        Side with = Side.named("with " + choice, chronicle.where(chosen));
         if (without.nights().isEmpty() || with.nights().isEmpty()) {
             return Optional.empty();
         }

@@ -53,8 +53,8 @@ public final class Reviews {
                 divide(sides),
                 chronicle.rigName(after) + " against " + chronicle.rigName(before),
                 Optional.empty(),
-                new Side(chronicle.rigName(before), sides.before()),
-                new Side(chronicle.rigName(after), sides.after()),
+                new Side(before, chronicle.rigName(before), sides.before()),
+                new Side(after, chronicle.rigName(after), sides.after()),
                 List.of()));
     }
 

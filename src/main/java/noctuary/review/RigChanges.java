@@ -62,8 +62,8 @@ final class RigChanges {
                 name + " instead of " + chronicle.rigName(last.rig()),
                 Optional.empty(),
                 Chronicle.alike(before, after, EntryNight::site),
-                chronicle.rigName(last.rig()),
-                name);
+                new Name(last.rig(), chronicle.rigName(last.rig())),
+                new Name(rig.note().id(), name));
     }
 
     private Optional<Change> newPart(RigSheet rig, RigSheet.State earlier, RigSheet.State later) {
@@ -80,8 +80,8 @@ final class RigChanges {
                 rig.note().name().value() + ": " + swap.sentence(),
                 Optional.of(swap.part()),
                 Chronicle.alike(before, after, EntryNight::site),
-                swap.before(),
-                swap.after()));
+                new Name(swap.before(), swap.before()),
+                new Name(swap.after(), swap.after())));
     }
 
     private static List<EntryNight> in(List<EntryNight> nights, RigSheet.State state) {
@@ -91,23 +91,19 @@ final class RigChanges {
     }
 
     private static Change change(
-            String id,
-            LocalDate date,
-            String sentence,
-            Optional<String> part,
-            Sides sides,
-            String before,
-            String after) {
+            String id, LocalDate date, String sentence, Optional<String> part, Sides sides, Name before, Name after) {
         return new Change(
                 id,
                 ChangeKind.RIG,
                 Optional.of(date),
                 sentence,
                 part,
-                new Side(before, sides.before()),
-                new Side(after, sides.after()),
+                new Side(before.id(), before.name(), sides.before()),
+                new Side(after.id(), after.name(), sides.after()),
                 Changes.words(sides.after()));
     }
+
+    private record Name(String id, String name) {}
 
     /** The parts that a date brought, against those they replaced. */
     private record Swap(String part, String before, String after) {

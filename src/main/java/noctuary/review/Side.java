@@ -8,12 +8,18 @@ import noctuary.measure.RigSheet;
 /**
  * One side of a change.
  *
+ * @param id of the rig or site, as in the downloads; the name where there is none
  * @param name as a reader knows it, such as the rig's name or {@code spacer 16.5 mm}
  * @param nights by date
  */
-public record Side(String name, List<EntryNight> nights) {
+public record Side(String id, String name, List<EntryNight> nights) {
     public Side {
         nights = List.copyOf(nights);
+    }
+
+    /** A side that has no id but its name. */
+    static Side named(String name, List<EntryNight> nights) {
+        return new Side(name, name, nights);
     }
 
     /** Slugs of the entries, oldest night first, each once. */

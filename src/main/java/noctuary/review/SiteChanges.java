@@ -1,8 +1,8 @@
 package noctuary.review;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import noctuary.review.Chronicle.Sides;
 
 /**
@@ -38,18 +38,15 @@ final class SiteChanges {
         return Chronicle.alike(chronicle.ofSite(before), chronicle.ofSite(after), n -> List.of(n.rig(), n.state()));
     }
 
-    Change between(String id, Optional<java.time.LocalDate> date, String before, String after, Sides sides) {
+    Change between(String id, Optional<LocalDate> date, String before, String after, Sides sides) {
         return new Change(
                 id,
                 ChangeKind.SITE,
                 date,
                 chronicle.siteName(after) + " instead of " + chronicle.siteName(before),
                 Optional.empty(),
-                new Side(chronicle.siteName(before), sides.before()),
-                new Side(chronicle.siteName(after), sides.after()),
-                Stream.of(sides.after())
-                        .filter(a -> date.isPresent())
-                        .flatMap(a -> Changes.words(a).stream())
-                        .toList());
+                new Side(before, chronicle.siteName(before), sides.before()),
+                new Side(after, chronicle.siteName(after), sides.after()),
+                date.isPresent() ? Changes.words(sides.after()) : List.of());
     }
 }

@@ -51,8 +51,8 @@ final class WayChanges {
                 Optional.of(first.night()),
                 line,
                 Optional.empty(),
-                new Side("until then", chronicle.where(alike.and(earlier))),
-                new Side("from then on", chronicle.where(alike.and(earlier.negate()))),
+                Side.named("until then", chronicle.where(alike.and(earlier))),
+                Side.named("from then on", chronicle.where(alike.and(earlier.negate()))),
                 List.of()));
     }
 }
