@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
             NoteCommand.class,
             RenderCommand.class,
             MeasureCommand.class,
+            ReviewCommand.class,
             CheckCommand.class
         },
         footerHeading = "%nA first journal:%n",
