@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 /**
  * The same stars in two images of one target.
  *
- * @param filters of both, for a reader
+ * @param filterBefore empty when none is told
  * @param matched number of stars that agree
  * @param scaleRatio arcsec a pixel after over before, from the stars alone
  * @param rotationDeg counter-clockwise, from before to after
@@ -19,7 +19,8 @@ public record DepthPair(
         String target,
         String slugBefore,
         String slugAfter,
-        String filters,
+        String filterBefore,
+        String filterAfter,
         int matched,
         double scaleRatio,
         double rotationDeg,
@@ -28,4 +29,8 @@ public record DepthPair(
         OptionalDouble throughputError,
         OptionalDouble deeperMag,
         OptionalDouble deeperErrorMag,
-        String why) {}
+        String why) {
+    public boolean sameFilter() {
+        return filterBefore.equals(filterAfter);
+    }
+}

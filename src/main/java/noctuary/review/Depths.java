@@ -66,7 +66,8 @@ final class Depths {
                 before.target(),
                 before.slug(),
                 after.slug(),
-                said(before.filter()) + " → " + said(after.filter()),
+                before.filter(),
+                after.filter(),
                 alignment.matched(),
                 1 / alignment.scale(),
                 alignment.rotationDeg(),
@@ -130,9 +131,5 @@ final class Depths {
         return OptionalDouble.of(Robust.median(measured.subList(0, measured.size() / 4).stream()
                 .mapToDouble(s -> s.flux() / s.snr())
                 .toArray()));
-    }
-
-    private static String said(String filter) {
-        return filter.isEmpty() ? "none told" : filter;
     }
 }

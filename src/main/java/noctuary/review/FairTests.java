@@ -31,11 +31,11 @@ final class FairTests {
     /** Empty when the question is settled, or the scatter is not known yet. */
     static Optional<FairTest> of(Change change, MeasureReview primary) {
         boolean settled = primary.verdict() == Verdict.BETTER || primary.verdict() == Verdict.WORSE;
-        OptionalDouble nights = Scatter.ofNights(primary.nights());
+        OptionalDouble nights = OwnScatter.ofNights(primary.nights());
         if (settled || nights.isEmpty()) {
             return Optional.empty();
         }
-        OptionalDouble frames = Scatter.ofFrames(change);
+        OptionalDouble frames = OwnScatter.ofFrames(change);
         boolean within = change.kind() == ChangeKind.WAY && frames.isPresent();
         double wanted = wanted(primary);
         double perNight = framesForNight(nights.getAsDouble(), frames);

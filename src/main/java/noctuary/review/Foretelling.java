@@ -104,7 +104,7 @@ final class Foretelling {
         OptionalDouble shown = median(DepthPair::deeperMag);
         String remark = foretold.isEmpty() || shown.isEmpty()
                 ? ""
-                : moreOrLess(shown.getAsDouble() - foretold.getAsDouble(), 0.1, "%.1f mag");
+                : moreOrLess(shown.getAsDouble() - foretold.getAsDouble(), 0.1, "%.1f mag") + filters();
         return new Foretold(
                 "Limit at equal exposure, under one sky",
                 "mag",
@@ -115,6 +115,10 @@ final class Foretelling {
                 foretold,
                 shown,
                 remark);
+    }
+
+    private String filters() {
+        return pairs.stream().allMatch(DepthPair::sameFilter) ? "" : "; but the filters differ";
     }
 
     private OptionalDouble diameters() {

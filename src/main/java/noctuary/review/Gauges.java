@@ -3,39 +3,54 @@ package noctuary.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Every measure that a review compares, in the order in which a reader meets them. */
 final class Gauges {
-    static final Measure FWHM_ARCSEC = new Measure("fwhmArcsec", "Star FWHM", "arcsec", true);
-    static final Measure FWHM_ZENITH =
-            new Measure("fwhmAirmassOneArcsec", "Star FWHM brought to airmass 1", "arcsec", true);
-    static final Measure FWHM_PX = new Measure("fwhmPx", "Star FWHM in pixels", "px", true);
+    static final Measure FWHM_ARCSEC = star("fwhmArcsec", "Star FWHM", "arcsec")
+            .following(Influence.AIRMASS)
+            .throughTheSky();
+    static final Measure FWHM_ZENITH = star("fwhmAirmassOneArcsec", "Star FWHM brought to airmass 1", "arcsec")
+            .throughTheSky();
+    static final Measure FWHM_PX = star("fwhmPx", "Star FWHM in pixels", "px")
+            .following(Influence.AIRMASS)
+            .throughTheSky();
     static final Measure ELLIPTICITY = new Measure("ellipticity", "Ellipticity", "", true);
     static final Measure CORNER_EXCESS = new Measure("cornerExcessArcsec", "Corner excess", "arcsec", true);
     static final Measure TILT = new Measure("tiltArcsec", "Tilt across the diagonal", "arcsec", true);
     static final Measure CURVATURE = new Measure("curvatureArcsec", "Curvature", "arcsec", true);
-    static final Measure BACKGROUND_RATE =
-            new Measure("backgroundRate", "Background rate, from its noise", "e/s/arcsec²", true);
+    static final Measure BACKGROUND_RATE = sky("backgroundRate", "Background rate, from its noise", "e/s/arcsec²");
     static final Measure BACKGROUND_MAGNITUDE =
             new Measure("backgroundMagnitude", "Background brightness", "mag/arcsec²", false);
-    static final Measure BACKGROUND_NOISE = new Measure("backgroundNoise", "Background noise", "ADU", true);
-    static final Measure NOISE_IN_AN_HOUR =
-            new Measure("noiseInAnHour", "Noise reached in an hour", "e/s/arcsec²", true);
+    static final Measure BACKGROUND_NOISE = sky("backgroundNoise", "Background noise", "ADU");
+    static final Measure NOISE_IN_AN_HOUR = sky("noiseInAnHour", "Noise reached in an hour", "e/s/arcsec²/cm²");
     static final Measure HOT_PIXELS = new Measure("hotPixels", "Hot pixels", "per million", true);
     static final Measure ROW_BANDING = new Measure("rowBanding", "Row banding", "e", true);
     static final Measure COLUMN_BANDING = new Measure("columnBanding", "Column banding", "e", true);
     static final Measure STREAKS = new Measure("driftStreak", "Drift streaks", "", true);
-    static final Measure GUIDING = new Measure("guidingRmsArcsec", "Guiding RMS", "arcsec", true);
+    static final Measure GUIDING = new Measure("guidingRmsArcsec", "Guiding RMS", "arcsec", true).byShare();
     static final Measure USED_OF_DARK = new Measure("usedOfDarkPercent", "Dark hours used", "%", false);
     static final Measure USED_OF_CLEAR = new Measure("usedOfClearPercent", "Hours used of used and lost", "%", false);
     static final Measure LOST = new Measure("lostMinutes", "Minutes lost", "min", true);
 
-    private static final String UNLIKE_PIXELS =
-            "the pixels of the two rigs cover unlike angles; the width in arcsec compares";
+    private static final String UNLIKE_PIXELS = "the pixels of the two rigs cover unlike angles";
+    private static final String SAID_IN_ARCSEC = "the width in arcsec says it, whatever the pixels";
     private static final String UNLIKE_LIGHT =
             "two rigs gather unlike amounts of light, so that electrons say nothing of the sky; see depth";
 
     private Gauges() {}
+
+    private static Measure star(String id, String label, String unit) {
+        return new Measure(id, label, unit, true).byShare();
+    }
+
+    /** What the sky gives grows with the Moon and the air, and is another through another filter. */
+    private static Measure sky(String id, String label, String unit) {
+        return new Measure(id, label, unit, true)
+                .byShare()
+                .following(Influence.MOON, Influence.AIRMASS, Influence.FILTER)
+                .throughTheSky();
+    }
 
     static List<Gauge> all() {
         List<Gauge> all = new ArrayList<>();
@@ -50,7 +65,7 @@ final class Gauges {
         return List.of(
                 Gauge.of(FWHM_ARCSEC, StarReadings::fwhmArcsec),
                 Gauge.of(FWHM_ZENITH, StarReadings::fwhmZenith),
-                Gauge.of(FWHM_PX, StarReadings::fwhmPx).unless(c -> betweenRigs(c, UNLIKE_PIXELS)),
+                Gauge.of(FWHM_PX, StarReadings::fwhmPx).unless(Gauges::pixels),
                 Gauge.of(ELLIPTICITY, StarReadings::ellipticity),
                 Gauge.of(CORNER_EXCESS, FieldReadings::cornerExcess),
                 Gauge.of(TILT, FieldReadings::tilt),
@@ -59,16 +74,10 @@ final class Gauges {
 
     private static List<Gauge> sky() {
         return List.of(
-                Gauge.of(BACKGROUND_RATE, SkyReadings::backgroundRate)
-                        .amongAlike("filter", EntryNight::filter)
-                        .unless(c -> betweenRigs(c, UNLIKE_LIGHT)),
+                Gauge.of(BACKGROUND_RATE, SkyReadings::backgroundRate).unless(c -> betweenRigs(c, UNLIKE_LIGHT)),
                 Gauge.of(BACKGROUND_MAGNITUDE, n -> Reading.missing("no zero point is known")),
-                Gauge.of(NOISE_IN_AN_HOUR, SkyReadings::noiseInAnHour)
-                        .amongAlike("filter", EntryNight::filter)
-                        .unless(c -> betweenRigs(c, UNLIKE_LIGHT)),
-                Gauge.of(BACKGROUND_NOISE, SkyReadings::noiseAdu)
-                        .amongAlike("filter, gain and exposure", SkyReadings::recipe)
-                        .unless(c -> betweenRigs(c, UNLIKE_LIGHT)));
+                Gauge.of(NOISE_IN_AN_HOUR, SkyReadings::noiseInAnHour),
+                Gauge.of(BACKGROUND_NOISE, SkyReadings::noiseAdu).amongAlike("gain and exposure", SkyReadings::recipe));
     }
 
     private static List<Gauge> sensor() {
@@ -85,6 +94,14 @@ final class Gauges {
                 Gauge.of(USED_OF_DARK, WorkReadings::usedOfDark),
                 Gauge.of(USED_OF_CLEAR, WorkReadings::usedOfClear),
                 Gauge.of(LOST, WorkReadings::lost));
+    }
+
+    /** Where the width in arcsec is known, that in pixels says the same again, or compares unlike pixels. */
+    private static Optional<String> pixels(Change change) {
+        boolean arcsec = Stream.of(change.before(), change.after())
+                .allMatch(side -> side.nights().stream()
+                        .anyMatch(n -> StarReadings.fwhmArcsec(n).value().isPresent()));
+        return arcsec ? Optional.of(SAID_IN_ARCSEC) : betweenRigs(change, UNLIKE_PIXELS);
     }
 
     private static Optional<String> betweenRigs(Change change, String why) {

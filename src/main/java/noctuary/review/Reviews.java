@@ -76,7 +76,7 @@ public final class Reviews {
 
     private Review review(Change change) {
         Evidence evidence = Evidence.of(change);
-        List<MeasureReview> measures = Judgement.of(evidence.measures());
+        List<MeasureReview> measures = Judgement.of(change.kind().changes(), evidence.measures());
         List<DepthPair> pairs = change.kind() == ChangeKind.CHOICE ? List.of() : Depths.of(change);
         Optional<FairTest> test =
                 measures.stream().filter(m -> m.nights().primary()).findFirst().flatMap(m -> FairTests.of(change, m));

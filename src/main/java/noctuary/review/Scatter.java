@@ -1,59 +1,72 @@
 package noctuary.review;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
-import noctuary.measure.FrameReport;
+import java.util.OptionalInt;
+import noctuary.stats.Power;
+import noctuary.stats.Regression;
 
-/**
- * How much a keeper's values scatter, as a share of them: the pooled standard deviation of their logarithms about the
- * mean of each group.
- */
+/** How many more nights a verdict would take, from how much these scatter. */
 final class Scatter {
-    /** Degrees of freedom below which a scatter is a guess. */
-    private static final int FEWEST = 2;
+    /** A change worth knowing of, as a share of the value before. */
+    static final double WORTH = 0.2;
+
+    /** Chance that the nights wanted show it. */
+    private static final double POWER = 0.8;
+
+    private static final int MOST = 200;
 
     private Scatter() {}
 
-    /** From night to night within a side. */
-    static OptionalDouble ofNights(MeasureNights nights) {
-        return pooled(List.of(logs(nights.before()), logs(nights.after())));
+    /**
+     * More nights on both sides for a change of {@link #WORTH}.
+     *
+     * @param before middle value before, in the unit
+     * @param level that p is held against
+     */
+    static Wanted wanted(Design design, Scale scale, double before, double level) {
+        int have = Math.min(design.values(false), design.values(true));
+        OptionalDouble sd = sd(design, scale);
+        double step = scale.step(WORTH, before);
+        OptionalInt enough = sd.isPresent() && sd.getAsDouble() > 0 && step > 0
+                ? Power.perSide(step / sd.getAsDouble(), POWER, level, MOST)
+                : OptionalInt.empty();
+        int fewest = fewest(level);
+        int each = Math.max(enough.orElse(fewest), Math.max(fewest, have + 1));
+        return new Wanted(
+                Math.max(0, each - design.values(false)),
+                Math.max(0, each - design.values(true)),
+                enough.isPresent() ? WORTH : 0);
     }
 
-    /** From frame to frame within a night, of the star width. */
-    static OptionalDouble ofFrames(Change change) {
-        List<double[]> groups = new ArrayList<>();
-        Stream.of(change.before(), change.after())
-                .flatMap(side -> side.nights().stream())
-                .filter(n -> !n.stacked())
-                .forEach(n -> groups.add(n.files().stream()
-                        .flatMap(f -> f.report().stars().stream())
-                        .map(FrameReport.Stars::fwhmPx)
-                        .map(FrameReport.Spread::median)
-                        .filter(OptionalDouble::isPresent)
-                        .mapToDouble(m -> Math.log(m.getAsDouble()))
-                        .toArray()));
-        return pooled(groups);
-    }
-
-    private static double[] logs(List<NightValue> values) {
-        return values.stream()
-                .mapToDouble(NightValue::value)
-                .filter(v -> v > 0)
-                .map(Math::log)
-                .toArray();
-    }
-
-    private static OptionalDouble pooled(List<double[]> groups) {
-        double squares = 0;
-        int freedom = 0;
-        for (double[] group : groups) {
-            double mean = Arrays.stream(group).average().orElse(0);
-            squares += Arrays.stream(group).map(v -> (v - mean) * (v - mean)).sum();
-            freedom += Math.max(0, group.length - 1);
+    /** Nights on each side below which no p reaches the level: 2 / C(2 n, n). */
+    static int fewest(double level) {
+        double p = 1;
+        int n = 1;
+        while (p > level) {
+            n++;
+            p *= n / (2.0 * (2 * n - 1));
         }
-        return freedom < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / freedom));
+        return n;
+    }
+
+    /** Night to night, inside blocks and sides; empty when nothing is left over to judge by. */
+    private static OptionalDouble sd(Design design, Scale scale) {
+        List<Unit> units = design.units().toList();
+        if (units.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        List<double[]> columns = new ArrayList<>();
+        columns.add(units.stream().mapToDouble(u -> u.after() ? 1 : 0).toArray());
+        for (List<Unit> block : design.blocks().subList(1, design.blocks().size())) {
+            columns.add(
+                    units.stream().mapToDouble(u -> block.contains(u) ? 1 : 0).toArray());
+        }
+        double[] values =
+                units.stream().mapToDouble(u -> scale.of(u.night().value())).toArray();
+        return Regression.find(values, columns.toArray(double[][]::new))
+                .map(fit -> OptionalDouble.of(fit.residualSd()))
+                .orElse(OptionalDouble.empty());
     }
 }

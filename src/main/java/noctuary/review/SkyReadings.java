@@ -1,10 +1,14 @@
 package noctuary.review;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import noctuary.entry.RigNote;
+import noctuary.entry.Typed;
+import noctuary.fact.Quantity;
 import noctuary.fits.Cited;
 import noctuary.fits.FrameHeader;
 import noctuary.measure.FrameReport;
@@ -28,11 +32,14 @@ final class SkyReadings {
                 (f, s) -> Camera.of(f, night).map(Camera::rate).orElse(OptionalDouble.empty()));
     }
 
-    /** Standard deviation over one square arcsec of an hour of such frames, electrons a second. */
+    /**
+     * Standard deviation over one square arcsec of an hour of such frames, electrons a second and square centimetre of
+     * aperture, so that rigs which gather unlike amounts of light compare.
+     */
     static Reading noiseInAnHour(EntryNight night) {
         return Readings.ofSingles(
                 night,
-                "gain, read noise, exposure or image scale is not known",
+                "gain, read noise, exposure, image scale or aperture is not known",
                 (f, s) -> Camera.of(f, night).map(Camera::noiseInAnHour).orElse(OptionalDouble.empty()));
     }
 
@@ -48,26 +55,26 @@ final class SkyReadings {
 
     /** What must be the same for noises in ADU to compare. */
     static String recipe(EntryNight night) {
-        return night.rig() + "|" + night.filter() + "|"
-                + night.files().stream()
-                        .map(FrameSheet::report)
-                        .map(r -> String.format(
-                                Locale.ROOT,
-                                "%.1f s, %.3f",
-                                r.exposureSeconds().orElse(Double.NaN),
-                                r.gain().orElse(Double.NaN)))
-                        .distinct()
-                        .sorted()
-                        .toList();
+        return night.files().stream()
+                .map(FrameSheet::report)
+                .map(r -> String.format(
+                        Locale.ROOT,
+                        "%.1f s, %.3f",
+                        r.exposureSeconds().orElse(Double.NaN),
+                        r.gain().orElse(Double.NaN)))
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining("; "));
     }
 
     /** One single exposure with all that turns its noise into a rate. */
-    private record Camera(double noiseE, double readNoiseE, double seconds, double arcsecPerPx) {
+    private record Camera(
+            double noiseE, double readNoiseE, double seconds, double arcsecPerPx, OptionalDouble apertureMm) {
         static Optional<Camera> of(FrameSheet file, EntryNight night) {
             FrameReport report = file.report();
-            OptionalDouble gain = report.gain().isPresent() ? report.gain() : typed(night, "gain");
+            OptionalDouble gain = report.gain().isPresent() ? report.gain() : typed(night, RigNote::camera, "gain");
             OptionalDouble read = told(file, FrameHeader::readNoiseElectrons);
-            OptionalDouble readNoise = read.isPresent() ? read : typed(night, "read noise");
+            OptionalDouble readNoise = read.isPresent() ? read : typed(night, RigNote::camera, "read noise");
             Optional<FrameReport.Scale> scale = report.imageScale();
             if (gain.isEmpty()
                     || readNoise.isEmpty()
@@ -80,7 +87,10 @@ final class SkyReadings {
                     gain.getAsDouble() * report.background().get().noise(),
                     readNoise.getAsDouble(),
                     report.exposureSeconds().getAsDouble(),
-                    scale.get().arcsecPerPx()));
+                    scale.get().arcsecPerPx(),
+                    told(file, FrameHeader::apertureMm).isPresent()
+                            ? told(file, FrameHeader::apertureMm)
+                            : typed(night, RigNote::optics, "aperture")));
         }
 
         OptionalDouble rate() {
@@ -91,7 +101,10 @@ final class SkyReadings {
         }
 
         OptionalDouble noiseInAnHour() {
-            return OptionalDouble.of(noiseE / Math.sqrt(seconds * HOUR) / arcsecPerPx);
+            double noise = noiseE / Math.sqrt(seconds * HOUR) / arcsecPerPx;
+            return apertureMm.isPresent()
+                    ? OptionalDouble.of(noise / (Math.PI / 4 * Math.pow(apertureMm.getAsDouble() / 10, 2)))
+                    : OptionalDouble.empty();
         }
 
         private static OptionalDouble told(FrameSheet file, Function<FrameHeader, Optional<Cited<Double>>> card) {
@@ -101,11 +114,12 @@ final class SkyReadings {
                     .orElse(OptionalDouble.empty());
         }
 
-        private static OptionalDouble typed(EntryNight night, String key) {
+        private static OptionalDouble typed(
+                EntryNight night, Function<RigNote, Map<String, Typed<Quantity>>> part, String key) {
             return night.rigSheet()
                     .map(RigSheet::note)
-                    .map(RigNote::camera)
-                    .map(camera -> camera.get(key))
+                    .map(part)
+                    .map(values -> values.get(key))
                     .map(t -> OptionalDouble.of(t.value().value()))
                     .orElse(OptionalDouble.empty());
         }

@@ -145,13 +145,17 @@ final class ReviewRows {
                 p.target(),
                 link(p.slugBefore()),
                 link(p.slugAfter()),
-                p.filters(),
+                p.sameFilter() ? said(p.filterBefore()) : said(p.filterBefore()) + " → " + said(p.filterAfter()),
                 p.matched() + "",
                 Numerals.fixed(p.scaleRatio(), 4),
                 Numerals.fixed(p.rotationDeg(), 2) + "°" + (p.mirrored() ? ", mirrored" : ""),
                 withError(p.throughput(), p.throughputError(), 2, ""),
                 withError(p.deeperMag(), p.deeperErrorMag(), 2, "mag"),
                 p.why());
+    }
+
+    private static String said(String filter) {
+        return filter.isEmpty() ? "none told" : filter;
     }
 
     private static String withError(OptionalDouble value, OptionalDouble error, int decimals, String unit) {

@@ -1,6 +1,7 @@
 package noctuary.stats;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.QRDecomposition;
@@ -38,6 +39,15 @@ public record Regression(double[] coefficients, double[] standardErrors, double 
             x.setColumnVector(j, new ArrayRealVector(centred).mapDivide(lengths[j]));
         }
         return solved(y, x, means, lengths, df);
+    }
+
+    /** As {@link #of}; empty where that refuses. */
+    public static Optional<Regression> find(double[] y, double[]... columns) {
+        try {
+            return Optional.of(of(y, columns));
+        } catch (IllegalArgumentException refused) {
+            return Optional.empty();
+        }
     }
 
     private static Regression solved(double[] y, RealMatrix x, double[] means, double[] lengths, int df) {

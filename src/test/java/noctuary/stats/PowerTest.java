@@ -37,8 +37,8 @@ class PowerTest {
 
     @Test
     void nightsAfterWhenTheNightsBeforeAreGone() {
-        assertThat(Power.unpaired(1.5, 9, 7, .05)).isCloseTo(np.float64(0.7903309), within(1e-6));
-        assertThat(Power.unpaired(1.5, 9, 8, .05)).isCloseTo(np.float64(0.8223981), within(1e-6));
+        assertThat(Power.unpaired(1.5, 9, 7, .05)).isCloseTo(0.7903309, within(1e-6));
+        assertThat(Power.unpaired(1.5, 9, 8, .05)).isCloseTo(0.8223981, within(1e-6));
         assertThat(Power.after(1.5, 9, .8, .05, 1000)).hasValue(8);
         assertThat(Power.after(1, 3, .8, .05, 10_000)).isEmpty();
     }

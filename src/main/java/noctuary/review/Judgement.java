@@ -1,0 +1,141 @@
+package noctuary.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import noctuary.stats.Family;
+
+/**
+ * What the nights before and after a change allow to be said of each measure.
+ *
+ * <p>The order of questions: are there nights on both sides; did something else change for good between them; could so few
+ * nights ever reach the level, all measures together (Tarone 1990); do the skies overlap; and only then what the values
+ * say, each p corrected for the others (Holm 1979). All but the last look at the nights and not at their values, so that
+ * they cannot lean.
+ */
+public final class Judgement {
+    private static final double ALPHA = 0.05;
+
+    /** Fewer nights on a side show nothing, whatever p says; handbook of the project, section 7.6. */
+    private static final int FEWEST_NIGHTS = 3;
+
+    private Judgement() {}
+
+    /**
+     * One review for each measure, in their order.
+     *
+     * @param changed what differs between the sides by the change itself, such as the rig: no reason against it
+     * @param measures compared together
+     */
+    public static List<MeasureReview> of(Set<Influence> changed, List<MeasureNights> measures) {
+        List<Candidate> all =
+                measures.stream().map(m -> Candidate.of(changed, m)).toList();
+        List<Candidate> open = all.stream().filter(c -> against(c).isEmpty()).toList();
+        double reach = Family.testableFrom(
+                ALPHA, open.stream().mapToDouble(Candidate::smallestP).toArray());
+        List<Candidate> tested = open.stream().filter(c -> testable(c, reach)).toList();
+        double[] holm = Family.holm(tested.stream().mapToDouble(Candidate::p).toArray());
+        List<MeasureReview> reviews = new ArrayList<>();
+        for (Candidate candidate : all) {
+            int at = tested.indexOf(candidate);
+            OptionalDouble adjusted = at < 0 ? OptionalDouble.empty() : OptionalDouble.of(holm[at]);
+            reviews.add(review(candidate, adjusted, ALPHA / Math.max(open.size(), 1)));
+        }
+        return reviews;
+    }
+
+    private static boolean testable(Candidate candidate, double reach) {
+        Design design = candidate.design();
+        return design.smallestP() <= reach
+                && Math.min(design.values(false), design.values(true)) >= FEWEST_NIGHTS
+                && (candidate.needed().isEmpty() || candidate.decides());
+    }
+
+    /**
+     * Conditions that stand between the sides. Apart in airmass, Moon or season counts once that would be a surprise: few
+     * nights lie apart by chance. A target counts when the nights would have been enough, and their targets are not.
+     */
+    private static List<Influence> against(Candidate candidate) {
+        Design design = candidate.design();
+        List<Influence> against = new ArrayList<>(candidate.ground().against());
+        if (Math.min(design.count(false), design.count(true)) < 2) {
+            return List.of();
+        }
+        if (design.smallestP() > ALPHA && design.smallestPByNight() <= ALPHA) {
+            against.add(Influence.TARGET);
+        }
+        if (design.smallestPByNight() <= ALPHA) {
+            against.addAll(Overlap.against(candidate.nights().measure(), design));
+        }
+        return against;
+    }
+
+    private static MeasureReview review(Candidate candidate, OptionalDouble holm, double level) {
+        List<Influence> against = against(candidate);
+        Optional<Shift> shift = candidate.decides() ? candidate.adjustedShift() : candidate.plain();
+        Verdict verdict = verdict(candidate, against, holm, shift);
+        OptionalDouble before = candidate.middle(false);
+        Grounds grounds = new Grounds(
+                candidate.design().count(false),
+                candidate.design().count(true),
+                candidate.design().pairs(),
+                setAside(candidate),
+                candidate.plain(),
+                candidate.adjustedShift(),
+                candidate.adjusted().map(Adjustment::taken).orElse(List.of()),
+                candidate.decides(),
+                against,
+                candidate.unknown(),
+                candidate.test().map(t -> t.exact()).orElse(true),
+                verdict == Verdict.TOO_FEW
+                        ? Optional.of(Scatter.wanted(candidate.design(), candidate.scale(), before.orElse(0), level))
+                        : Optional.empty());
+        return new MeasureReview(
+                candidate.nights(),
+                before,
+                candidate.middle(true),
+                part(shift, Shift::value),
+                part(shift.filter(Shift::bounded), Shift::low),
+                part(shift.filter(Shift::bounded), Shift::high),
+                part(shift.filter(Shift::bounded), Shift::coverage),
+                part(shift.filter(Shift::bounded), Shift::p),
+                holm,
+                verdict,
+                Sentence.of(candidate.nights().measure(), verdict, shift, grounds),
+                grounds);
+    }
+
+    private static Verdict verdict(
+            Candidate candidate, List<Influence> against, OptionalDouble holm, Optional<Shift> shift) {
+        if (!against.isEmpty()) {
+            return Verdict.CONFOUNDED;
+        }
+        if (holm.isEmpty()) {
+            return Verdict.TOO_FEW;
+        }
+        if (holm.getAsDouble() > ALPHA) {
+            return Verdict.NO_DIFFERENCE;
+        }
+        boolean less = shift.orElseThrow().value() < 0;
+        return less == candidate.nights().measure().lessIsBetter() ? Verdict.BETTER : Verdict.WORSE;
+    }
+
+    private static int setAside(Candidate candidate) {
+        long nights = distinct(candidate.nights().before())
+                + distinct(candidate.nights().after());
+        return (int) nights
+                - candidate.design().count(false)
+                - candidate.design().count(true);
+    }
+
+    private static long distinct(List<NightValue> values) {
+        return values.stream().map(NightValue::night).distinct().count();
+    }
+
+    private static OptionalDouble part(Optional<Shift> shift, ToDoubleFunction<Shift> part) {
+        return shift.isPresent() ? OptionalDouble.of(part.applyAsDouble(shift.get())) : OptionalDouble.empty();
+    }
+}
