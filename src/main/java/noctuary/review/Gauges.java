@@ -10,27 +10,26 @@ final class Gauges {
     static final Measure FWHM_ARCSEC = star("fwhmArcsec", "Star FWHM", "arcsec")
             .following(Influence.AIRMASS)
             .throughTheSky();
-    static final Measure FWHM_ZENITH = star("fwhmAirmassOneArcsec", "Star FWHM brought to airmass 1", "arcsec")
-            .throughTheSky();
-    static final Measure FWHM_PX = star("fwhmPx", "Star FWHM in pixels", "px")
-            .following(Influence.AIRMASS)
-            .throughTheSky();
+    static final Measure FWHM_ZENITH =
+            star("fwhmAirmassOneArcsec", "FWHM at airmass 1", "arcsec").throughTheSky();
+    static final Measure FWHM_PX =
+            star("fwhmPx", "FWHM in pixels", "px").following(Influence.AIRMASS).throughTheSky();
     static final Measure ELLIPTICITY = new Measure("ellipticity", "Ellipticity", "", true);
     static final Measure CORNER_EXCESS = new Measure("cornerExcessArcsec", "Corner excess", "arcsec", true);
-    static final Measure TILT = new Measure("tiltArcsec", "Tilt across the diagonal", "arcsec", true);
+    static final Measure TILT = new Measure("tiltArcsec", "Tilt", "arcsec", true);
     static final Measure CURVATURE = new Measure("curvatureArcsec", "Curvature", "arcsec", true);
-    static final Measure BACKGROUND_RATE = sky("backgroundRate", "Background rate, from its noise", "e/s/arcsec²");
+    static final Measure BACKGROUND_RATE = sky("backgroundRate", "Background rate", "e/s/arcsec²");
     static final Measure BACKGROUND_MAGNITUDE =
             new Measure("backgroundMagnitude", "Background brightness", "mag/arcsec²", false);
     static final Measure BACKGROUND_NOISE = sky("backgroundNoise", "Background noise", "ADU");
-    static final Measure NOISE_IN_AN_HOUR = sky("noiseInAnHour", "Noise reached in an hour", "e/s/arcsec²/cm²");
+    static final Measure NOISE_IN_AN_HOUR = sky("noiseInAnHour", "Noise in an hour", "e/s/arcsec²/m²");
     static final Measure HOT_PIXELS = new Measure("hotPixels", "Hot pixels", "per million", true);
     static final Measure ROW_BANDING = new Measure("rowBanding", "Row banding", "e", true);
     static final Measure COLUMN_BANDING = new Measure("columnBanding", "Column banding", "e", true);
     static final Measure STREAKS = new Measure("driftStreak", "Drift streaks", "", true);
     static final Measure GUIDING = new Measure("guidingRmsArcsec", "Guiding RMS", "arcsec", true).byShare();
     static final Measure USED_OF_DARK = new Measure("usedOfDarkPercent", "Dark hours used", "%", false);
-    static final Measure USED_OF_CLEAR = new Measure("usedOfClearPercent", "Hours used of used and lost", "%", false);
+    static final Measure USED_OF_CLEAR = new Measure("usedOfClearPercent", "Used of clear hours", "%", false);
     static final Measure LOST = new Measure("lostMinutes", "Minutes lost", "min", true);
 
     private static final String UNLIKE_PIXELS = "the pixels of the two rigs cover unlike angles";

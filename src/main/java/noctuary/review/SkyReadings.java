@@ -33,7 +33,7 @@ final class SkyReadings {
     }
 
     /**
-     * Standard deviation over one square arcsec of an hour of such frames, electrons a second and square centimetre of
+     * Standard deviation over one square arcsec of an hour of such frames, electrons a second and square metre of
      * aperture, so that rigs which gather unlike amounts of light compare.
      */
     static Reading noiseInAnHour(EntryNight night) {
@@ -103,7 +103,7 @@ final class SkyReadings {
         OptionalDouble noiseInAnHour() {
             double noise = noiseE / Math.sqrt(seconds * HOUR) / arcsecPerPx;
             return apertureMm.isPresent()
-                    ? OptionalDouble.of(noise / (Math.PI / 4 * Math.pow(apertureMm.getAsDouble() / 10, 2)))
+                    ? OptionalDouble.of(noise / (Math.PI / 4 * Math.pow(apertureMm.getAsDouble() / 1000, 2)))
                     : OptionalDouble.empty();
         }
 

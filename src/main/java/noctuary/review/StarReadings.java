@@ -7,7 +7,7 @@ import noctuary.measure.FrameSheet;
 
 /** Star shapes of a night: medians over its files. */
 final class StarReadings {
-    /** Width grows with airmass to this power for turbulence of Kolmogorov's kind (Fried 1966, from memory). */
+    /** Width grows with airmass to this power for turbulence of Kolmogorov's kind (Roddier 1981, Progress in Optics 19, 281). */
     private static final double SEEING_POWER = 0.6;
 
     private StarReadings() {}

@@ -3,6 +3,7 @@ package noctuary.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import noctuary.draw.IntervalPlot;
 import noctuary.draw.IntervalPlot.Tone;
 import noctuary.review.MeasureReview;
@@ -12,18 +13,33 @@ import noctuary.site.page.Drawing;
 
 /** Intervals of a review. A chart with nothing to show is null. */
 final class ReviewCharts {
+    /** Share of the value before that the overview still draws. */
+    private static final double WIDEST = 1.5;
+
     private ReviewCharts() {}
 
     /** Every measure's shift as a share of its value before. */
     static Drawing overview(Review review) {
         List<IntervalPlot.Row> rows = review.measures().stream()
-                .filter(m -> m.shift().isPresent() && m.before().orElse(0) != 0)
+                .filter(ReviewCharts::hasShare)
                 .map(ReviewCharts::share)
                 .toList();
         IntervalPlot plot = new IntervalPlot("Shifts of all measures", "after less before, % of before", "", "", rows);
         String caption =
-                "Each measure’s shift, as a share of its value before, with its interval. A dot is better, a square worse, a diamond open.";
+                "Each measure’s shift, as a share of its value before, with its interval. A dot is better, a square worse, a diamond open. Measures that can be zero have their own plots below.";
         return rows.isEmpty() ? null : Charts.drawing(plot, "shifts", caption);
+    }
+
+    /** A share says something of a value that is never zero nor below, and while its interval stays on the paper. */
+    private static boolean hasShare(MeasureReview m) {
+        boolean positive = Stream.concat(m.nights().before().stream(), m.nights().after().stream())
+                .allMatch(n -> n.value() > 0);
+        double before = m.before().orElse(0);
+        return positive
+                && m.shift().isPresent()
+                && before > 0
+                && m.low().orElse(0) >= -before
+                && m.high().orElse(0) <= WIDEST * before;
     }
 
     private static IntervalPlot.Row share(MeasureReview m) {
