@@ -1,6 +1,7 @@
 package noctuary.review;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -9,9 +10,12 @@ final class Primary {
     /** Parts whose length sets the distance to the sensor. */
     private static final Set<String> SPACING = Set.of("spacer", "corrector", "reducer", "flattener", "adapter", "ring");
 
+    /** Fewer on a side show nothing. */
+    private static final int ENOUGH_NIGHTS = 3;
+
     private Primary() {}
 
-    /** The first of the wanted measures that both sides have. */
+    /** The first of the wanted measures with enough nights on both sides; else the first that both sides have at all. */
     static List<MeasureNights> named(Change change, List<MeasureNights> measures) {
         String primary = wanted(change)
                 .map(Measure::id)
@@ -21,6 +25,15 @@ final class Primary {
         return measures.stream()
                 .map(m -> new MeasureNights(m.measure(), m.measure().id().equals(primary), m.before(), m.after()))
                 .toList();
+    }
+
+    private static Optional<String> first(Change change, List<MeasureNights> measures, int nights) {
+        return wanted(change)
+                .map(Measure::id)
+                .filter(id -> measures.stream()
+                        .filter(m -> m.measure().id().equals(id))
+                        .anyMatch(m -> Math.min(m.before().size(), m.after().size()) >= nights))
+                .findFirst();
     }
 
     private static Stream<Measure> wanted(Change change) {
