@@ -59,6 +59,11 @@ record Candidate(
                 && adjusted.filter(a -> a.taken().containsAll(needed)).isPresent();
     }
 
+    /** Whether the shift to go by is free of what the measure follows. */
+    boolean separates() {
+        return needed.isEmpty() || decides();
+    }
+
     /** Two-sided, of the shift to go by. */
     double p() {
         return decides()

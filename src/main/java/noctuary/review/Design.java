@@ -21,7 +21,7 @@ import noctuary.stats.ShiftTest;
  */
 record Design(List<List<Unit>> nights, List<List<Unit>> blocks) {
     /** Blocks must keep this share of what the nights could tell without them, when the measure does not need them. */
-    private static final double KEPT = 0.9;
+    private static final double KEPT = 0.99;
 
     /** And must still be able to give a p as small as this, with several measures in mind. */
     private static final double REACHED = 0.01;

@@ -1,11 +1,13 @@
 package noctuary.review;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import noctuary.stats.Family;
 
 /**
@@ -13,8 +15,9 @@ import noctuary.stats.Family;
  *
  * <p>The order of questions: are there nights on both sides; did something else change for good between them; could so few
  * nights ever reach the level, all measures together (Tarone 1990); do the skies overlap; and only then what the values
- * say, each p corrected for the others (Holm 1979). All but the last look at the nights and not at their values, so that
- * they cannot lean.
+ * say, each p corrected for the others (Holm 1979, the primary measure with half of the level). All but the last look at the nights and not at their values, so that
+ * they cannot lean. An interval is given where it speaks of the change: not when something else stands between the sides, nor
+ * when the nights are too few to take out the airmass or Moon that the measure follows.
  */
 public final class Judgement {
     private static final double ALPHA = 0.05;
@@ -33,25 +36,41 @@ public final class Judgement {
     public static List<MeasureReview> of(Set<Influence> changed, List<MeasureNights> measures) {
         List<Candidate> all =
                 measures.stream().map(m -> Candidate.of(changed, m)).toList();
-        List<Candidate> open = all.stream().filter(c -> against(c).isEmpty()).toList();
-        double reach = Family.testableFrom(
-                ALPHA, open.stream().mapToDouble(Candidate::smallestP).toArray());
-        List<Candidate> tested = open.stream().filter(c -> testable(c, reach)).toList();
-        double[] holm = Family.holm(tested.stream().mapToDouble(Candidate::p).toArray());
+        List<Candidate> open = all.stream().filter(Judgement::isOpen).toList();
+        double[] weights = weights(open);
+        boolean[] testable = Family.testable(
+                ALPHA, open.stream().mapToDouble(Candidate::smallestP).toArray(), weights);
+        List<Candidate> tested = IntStream.range(0, testable.length)
+                .filter(i -> testable[i])
+                .mapToObj(open::get)
+                .toList();
+        double[] holm = Family.holm(tested.stream().mapToDouble(Candidate::p).toArray(), weights(tested));
+        double sum = Arrays.stream(weights).sum();
         List<MeasureReview> reviews = new ArrayList<>();
         for (Candidate candidate : all) {
             int at = tested.indexOf(candidate);
             OptionalDouble adjusted = at < 0 ? OptionalDouble.empty() : OptionalDouble.of(holm[at]);
-            reviews.add(review(candidate, adjusted, ALPHA / Math.max(open.size(), 1)));
+            int place = open.indexOf(candidate);
+            double level = place < 0 ? ALPHA / Math.max(measures.size(), 1) : ALPHA * weights[place] / sum;
+            reviews.add(review(candidate, adjusted, level));
         }
         return reviews;
     }
 
-    private static boolean testable(Candidate candidate, double reach) {
+    /** The primary measure weighs as much as all the others together. */
+    private static double[] weights(List<Candidate> candidates) {
+        long others = candidates.stream().filter(c -> !c.nights().primary()).count();
+        return candidates.stream()
+                .mapToDouble(c -> c.nights().primary() ? Math.max(others, 1) : 1)
+                .toArray();
+    }
+
+    /** Whether a verdict is possible but for the number of measures. */
+    private static boolean isOpen(Candidate candidate) {
         Design design = candidate.design();
-        return design.smallestP() <= reach
+        return against(candidate).isEmpty()
                 && Math.min(design.values(false), design.values(true)) >= FEWEST_NIGHTS
-                && (candidate.needed().isEmpty() || candidate.decides());
+                && candidate.separates();
     }
 
     /**
@@ -76,6 +95,7 @@ public final class Judgement {
     private static MeasureReview review(Candidate candidate, OptionalDouble holm, double level) {
         List<Influence> against = against(candidate);
         Optional<Shift> shift = candidate.decides() ? candidate.adjustedShift() : candidate.plain();
+        Optional<Shift> bounds = shift.filter(s -> s.bounded() && against.isEmpty() && candidate.separates());
         Verdict verdict = verdict(candidate, against, holm, shift);
         OptionalDouble before = candidate.middle(false);
         Grounds grounds = new Grounds(
@@ -98,10 +118,10 @@ public final class Judgement {
                 before,
                 candidate.middle(true),
                 part(shift, Shift::value),
-                part(shift.filter(Shift::bounded), Shift::low),
-                part(shift.filter(Shift::bounded), Shift::high),
-                part(shift.filter(Shift::bounded), Shift::coverage),
-                part(shift.filter(Shift::bounded), Shift::p),
+                part(bounds, Shift::low),
+                part(bounds, Shift::high),
+                part(bounds, Shift::coverage),
+                part(bounds, Shift::p),
                 holm,
                 verdict,
                 Sentence.of(candidate.nights().measure(), verdict, shift, grounds),

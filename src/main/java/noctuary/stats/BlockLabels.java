@@ -42,9 +42,10 @@ final class BlockLabels {
         return new Relabellings(losses, swaps, true);
     }
 
+    /** Draws the after side anew; a place's chance is even to a part in 10⁸. */
     void shuffle(SplittableRandom random) {
         for (int i = order.length - 1; i >= before; i--) {
-            int j = random.nextInt(i + 1);
+            int j = (int) ((random.nextInt() & 0xffffffffL) * (i + 1) >>> 32);
             int swap = order[i];
             order[i] = order[j];
             order[j] = swap;
@@ -52,9 +53,6 @@ final class BlockLabels {
     }
 
     double loss() {
-        if (swaps() == 0) {
-            return 0;
-        }
         double sum = 0;
         for (int i = before; i < order.length; i++) {
             sum += values[order[i]];

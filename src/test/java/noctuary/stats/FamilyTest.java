@@ -32,11 +32,28 @@ class FamilyTest {
                 .containsExactly(new double[] {.02, .04, .04, .02}, within(1e-12));
     }
 
-    /** By hand: three of five reach .05 / 3, but five reach .05, four .05 / 2. */
+    /** By hand: three of five reach .05 / 3; five reach no .05 / 5, and the last but one no .05 / 4. */
     @Test
     void questionsThatCannotBeAnsweredDoNotCount() {
-        assertThat(Family.testableFrom(.05, .001, .001, .016, .02, .04)).isCloseTo(.05 / 3, within(1e-12));
-        assertThat(Family.testableFrom(.05, .04)).isEqualTo(.05);
-        assertThat(Family.testableFrom(.05, .04, .04)).isEqualTo(.025);
+        double[] smallest = {.001, .001, .016, .02, .04};
+        assertThat(Family.testable(.05, smallest, ones(5))).containsExactly(true, true, true, false, false);
+        assertThat(Family.testable(.05, new double[] {.04}, ones(1))).containsExactly(true);
+        assertThat(Family.testable(.05, new double[] {.04, .04}, ones(2))).containsExactly(false, true);
+        assertThat(Family.testable(.05, new double[] {.06, .06}, ones(2))).containsExactly(false, false);
+    }
+
+    /** By hand, weights 2, 1, 1: p / w in order .01, .02, .04, hence .02 · 4 / 2, then .02 · 2 / 1, then .04. */
+    @Test
+    void aQuestionNamedBeforehandCarriesMore() {
+        assertThat(Family.holm(new double[] {.02, .04, .02}, new double[] {2, 1, 1}))
+                .containsExactly(new double[] {.04, .04, .04}, within(1e-12));
+        assertThat(Family.holm(new double[] {.03, .01, .02}, new double[] {2, 1, 1}))
+                .containsExactly(new double[] {.045, .04, .045}, within(1e-12));
+    }
+
+    private static double[] ones(int count) {
+        double[] ones = new double[count];
+        Arrays.fill(ones, 1);
+        return ones;
     }
 }
