@@ -29,6 +29,7 @@ public final class Rendering {
      * @throws IOException when the site cannot be written; the old one then still stands
      */
     public static Outcome render(Path root, Path output, Progress progress) throws IOException, RefusedException {
+        Places.refuseBlockedCache(root);
         Publication publication = Publication.begin(root, output);
         try {
             Survey survey = Survey.of(root, progress);
