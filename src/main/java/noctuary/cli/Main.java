@@ -16,6 +16,7 @@ import picocli.CommandLine.Command;
             BeginCommand.class,
             NoteCommand.class,
             RenderCommand.class,
+            WatchCommand.class,
             MeasureCommand.class,
             CheckCommand.class
         },
