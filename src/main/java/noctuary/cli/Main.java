@@ -2,6 +2,7 @@ package noctuary.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -18,7 +19,8 @@ import picocli.CommandLine.Command;
             RenderCommand.class,
             WatchCommand.class,
             MeasureCommand.class,
-            CheckCommand.class
+            CheckCommand.class,
+            AutoComplete.GenerateCompletion.class
         },
         footerHeading = "%nA first journal:%n",
         footer = {

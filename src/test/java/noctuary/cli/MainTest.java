@@ -55,6 +55,12 @@ class MainTest {
     }
 
     @Test
+    void theShellLearnsToCompleteCommandsAndOptions() {
+        assertThat(run("generate-completion")).isZero();
+        assertThat(out.toString()).contains("_complete_noctuary", "watch", "--journal");
+    }
+
+    @Test
     void aFolderWithoutEntriesIsNoJournal() {
         for (String command : List.of("render", "watch", "check")) {
             assertThat(run(command, "--journal", file("nowhere"))).as(command).isEqualTo(2);
