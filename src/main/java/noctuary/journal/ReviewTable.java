@@ -28,12 +28,7 @@ final class ReviewTable {
         table.line("  before: " + counts(change.before()));
         table.line("  after:  " + counts(change.after()));
         table.line("");
-        table.wrapped(
-                review.verdict()
-                                .map(v -> words(v).toUpperCase(Locale.ROOT) + ": ")
-                                .orElse("")
-                        + review.why(),
-                "");
+        table.wrapped(verdict(review) + review.why(), "");
         table.measures(review);
         table.list("What else was not the same", review.coincidences());
         table.list(
@@ -51,6 +46,15 @@ final class ReviewTable {
                         .toList());
         table.list("Left out, because nobody tells their night", review.leftOut());
         return table.text.toString();
+    }
+
+    private static String verdict(Review review) {
+        String decides = review.primary()
+                .map(m -> " (" + m.nights().measure().label() + ")")
+                .orElse("");
+        return review.verdict()
+                .map(v -> words(v).toUpperCase(Locale.ROOT) + decides + ": ")
+                .orElse("");
     }
 
     private static String counts(Side side) {

@@ -38,7 +38,10 @@ record Evidence(List<MeasureNights> measures, List<AbsentMeasure> absent) {
     private static MeasureNights nights(Gauge gauge, Change change) {
         List<EntryNight> before = readable(gauge, change.before());
         List<EntryNight> after = readable(gauge, change.after());
-        Sides sides = Chronicle.shared(before, after, gauge.likeness());
+        boolean many = Math.min(before.size(), after.size()) >= gauge.shownUnlikeFrom();
+        Sides sides = many
+                ? Chronicle.alike(before, after, gauge.likeness())
+                : Chronicle.shared(before, after, gauge.likeness());
         return new MeasureNights(gauge.measure(), false, values(gauge, sides.before()), values(gauge, sides.after()));
     }
 

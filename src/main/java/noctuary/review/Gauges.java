@@ -73,10 +73,13 @@ final class Gauges {
 
     private static List<Gauge> sky() {
         return List.of(
-                Gauge.of(BACKGROUND_RATE, SkyReadings::backgroundRate).unless(c -> betweenRigs(c, UNLIKE_LIGHT)),
+                Gauge.of(BACKGROUND_RATE, SkyReadings::backgroundRate)
+                        .amongFilters()
+                        .unless(c -> betweenRigs(c, UNLIKE_LIGHT)),
                 Gauge.of(BACKGROUND_MAGNITUDE, n -> Reading.missing("no zero point is known")),
-                Gauge.of(NOISE_IN_AN_HOUR, SkyReadings::noiseInAnHour),
-                Gauge.of(BACKGROUND_NOISE, SkyReadings::noiseAdu).amongAlike("gain and exposure", SkyReadings::recipe));
+                Gauge.of(NOISE_IN_AN_HOUR, SkyReadings::noiseInAnHour).amongFilters(),
+                Gauge.of(BACKGROUND_NOISE, SkyReadings::noiseAdu)
+                        .amongAlike("filter, gain and exposure", SkyReadings::recipe));
     }
 
     private static List<Gauge> sensor() {

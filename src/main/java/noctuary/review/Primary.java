@@ -17,10 +17,8 @@ final class Primary {
 
     /** The first of the wanted measures with enough nights on both sides; else the first that both sides have at all. */
     static List<MeasureNights> named(Change change, List<MeasureNights> measures) {
-        String primary = wanted(change)
-                .map(Measure::id)
-                .filter(id -> measures.stream().anyMatch(m -> m.measure().id().equals(id)))
-                .findFirst()
+        String primary = first(change, measures, ENOUGH_NIGHTS)
+                .or(() -> first(change, measures, 1))
                 .orElse("");
         return measures.stream()
                 .map(m -> new MeasureNights(m.measure(), m.measure().id().equals(primary), m.before(), m.after()))

@@ -55,16 +55,17 @@ final class SkyReadings {
 
     /** What must be the same for noises in ADU to compare. */
     static String recipe(EntryNight night) {
-        return night.files().stream()
-                .map(FrameSheet::report)
-                .map(r -> String.format(
-                        Locale.ROOT,
-                        "%.1f s, %.3f",
-                        r.exposureSeconds().orElse(Double.NaN),
-                        r.gain().orElse(Double.NaN)))
-                .distinct()
-                .sorted()
-                .collect(Collectors.joining("; "));
+        return night.filter() + "|"
+                + night.files().stream()
+                        .map(FrameSheet::report)
+                        .map(r -> String.format(
+                                Locale.ROOT,
+                                "%.1f s, %.3f",
+                                r.exposureSeconds().orElse(Double.NaN),
+                                r.gain().orElse(Double.NaN)))
+                        .distinct()
+                        .sorted()
+                        .collect(Collectors.joining("; "));
     }
 
     /** One single exposure with all that turns its noise into a rate. */

@@ -40,6 +40,7 @@ final class ChangePages {
                 ReviewText.kind(change.kind()),
                 ReviewText.words(review.verdict()),
                 ReviewText.tone(review.verdict()),
+                decides(review),
                 review.why(),
                 nights(change.before()) + " before, " + change.after().dates().size() + " after");
     }
@@ -57,6 +58,7 @@ final class ChangePages {
                 reading(change),
                 ReviewText.words(review.verdict()),
                 ReviewText.tone(review.verdict()),
+                decides(review),
                 review.why(),
                 change.words(),
                 side(rows, change.before()),
@@ -78,6 +80,10 @@ final class ChangePages {
                 + Numerals.count(side.entries().size(), "entry", "entries") + ", "
                 + Numerals.count(side.files(), "measured file", "measured files");
         return new ChangePage.SidePart(side.name(), counts, rows.nights(side));
+    }
+
+    private static String decides(Review review) {
+        return review.primary().map(m -> m.nights().measure().label()).orElse("");
     }
 
     private static String nights(Side side) {

@@ -5,6 +5,7 @@ import java.util.List;
 /**
  * One change reviewed.
  *
+ * @param decides the measure that the verdict is of; empty when none could be named
  * @param words what the keeper's note says of it
  * @param overview every measure's shift with its interval; null when none has one
  * @param losses empty without lost time on either side
@@ -18,6 +19,7 @@ public record ChangePage(
         String reading,
         String verdict,
         String tone,
+        String decides,
         String why,
         List<String> words,
         SidePart before,

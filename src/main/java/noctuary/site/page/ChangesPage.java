@@ -21,6 +21,7 @@ public record ChangesPage(Head head, List<Row> changes) {
             String kind,
             String verdict,
             String tone,
+            String decides,
             String why,
             String counts) {}
 }
