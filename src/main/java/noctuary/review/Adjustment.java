@@ -17,13 +17,14 @@ record Adjustment(StudentTest shift, List<Influence> taken) {
 
     /** Conditions that could be taken out: known of every night, and not the same on all. */
     static List<Influence> candidates(Measure measure, Design design) {
+        List<Unit> units = design.units().toList();
         List<Influence> all = new ArrayList<>(measure.follows());
         List.of(Influence.AIRMASS, Influence.MOON).stream()
                 .filter(i -> !all.contains(i))
                 .forEach(all::add);
         return all.stream()
                 .filter(i -> i == Influence.AIRMASS || i == Influence.MOON)
-                .filter(i -> Overlap.known(design, i) && Overlap.varies(design, i))
+                .filter(i -> Overlap.known(units, i) && Overlap.varies(units, i))
                 .toList();
     }
 

@@ -79,8 +79,22 @@ record Candidate(
     List<Influence> unknown() {
         return nights.measure().feels().stream()
                 .filter(i -> i == Influence.AIRMASS || i == Influence.MOON)
-                .filter(i -> !Overlap.known(design, i))
+                .filter(i -> !Overlap.known(design.units().toList(), i))
                 .toList();
+    }
+
+    /** Nights on a side; those compared, or all when none could be. */
+    int count(boolean after) {
+        return design.blocks().isEmpty() ? (int) distinct(after) : design.count(after);
+    }
+
+    int setAside() {
+        return (int) (distinct(false) + distinct(true)) - count(false) - count(true);
+    }
+
+    private long distinct(boolean after) {
+        return (after ? nights.after() : nights.before())
+                .stream().map(NightValue::night).distinct().count();
     }
 
     /** Middle of the nights on a side, in the unit; those compared, or all when none could be. */
