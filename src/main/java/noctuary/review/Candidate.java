@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import noctuary.stats.CliffDelta;
 import noctuary.stats.HodgesLehmann;
 import noctuary.stats.Robust;
 import noctuary.stats.ShiftTest;
@@ -97,9 +98,24 @@ record Candidate(
                 .stream().map(NightValue::night).distinct().count();
     }
 
-    /** Middle of the nights on a side, in the unit; those compared, or all when none could be. */
+    /** Cliff's delta of after over before; empty without nights on both sides. */
+    OptionalDouble cliff() {
+        double[] before = values(false);
+        double[] after = values(true);
+        return before.length == 0 || after.length == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(CliffDelta.of(after, before));
+    }
+
+    /** Middle of the nights on a side, in the unit. */
     OptionalDouble middle(boolean after) {
-        double[] values = design.blocks().isEmpty()
+        double[] values = values(after);
+        return values.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(Robust.median(values));
+    }
+
+    /** Of those compared, or of all when none could be. */
+    private double[] values(boolean after) {
+        return design.blocks().isEmpty()
                 ? (after ? nights.after() : nights.before())
                         .stream().mapToDouble(NightValue::value).toArray()
                 : design.nights().stream()
@@ -107,7 +123,6 @@ record Candidate(
                         .filter(u -> u.after() == after)
                         .mapToDouble(u -> u.night().value())
                         .toArray();
-        return values.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(Robust.median(values));
     }
 
     Optional<Shift> plain() {

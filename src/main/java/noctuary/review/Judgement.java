@@ -100,6 +100,7 @@ public final class Judgement {
         Optional<Shift> bounds = shift.filter(s -> s.bounded() && against.isEmpty() && candidate.separates());
         Verdict verdict = verdict(candidate, against, holm, shift);
         OptionalDouble before = candidate.middle(false);
+        Scatter scatter = Scatter.of(candidate, before.orElse(0), level);
         Grounds grounds = new Grounds(
                 candidate.count(false),
                 candidate.count(true),
@@ -112,9 +113,9 @@ public final class Judgement {
                 against,
                 candidate.unknown(),
                 candidate.test().map(t -> t.exact()).orElse(true),
-                verdict == Verdict.TOO_FEW
-                        ? Optional.of(Scatter.wanted(candidate.design(), candidate.scale(), before.orElse(0), level))
-                        : Optional.empty());
+                candidate.cliff(),
+                scatter.detectableShare(),
+                verdict == Verdict.TOO_FEW ? Optional.of(scatter.wanted()) : Optional.empty());
         return new MeasureReview(
                 candidate.nights(),
                 before,
