@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import noctuary.stats.CliffDelta;
 import noctuary.stats.HodgesLehmann;
 import noctuary.stats.Robust;
 import noctuary.stats.ShiftTest;
@@ -79,13 +80,42 @@ record Candidate(
     List<Influence> unknown() {
         return nights.measure().feels().stream()
                 .filter(i -> i == Influence.AIRMASS || i == Influence.MOON)
-                .filter(i -> !Overlap.known(design, i))
+                .filter(i -> !Overlap.known(design.units().toList(), i))
                 .toList();
     }
 
-    /** Middle of the nights on a side, in the unit; those compared, or all when none could be. */
+    /** Nights on a side; those compared, or all when none could be. */
+    int count(boolean after) {
+        return design.blocks().isEmpty() ? (int) distinct(after) : design.count(after);
+    }
+
+    int setAside() {
+        return (int) (distinct(false) + distinct(true)) - count(false) - count(true);
+    }
+
+    private long distinct(boolean after) {
+        return (after ? nights.after() : nights.before())
+                .stream().map(NightValue::night).distinct().count();
+    }
+
+    /** Cliff's delta of after over before; empty without nights on both sides. */
+    OptionalDouble cliff() {
+        double[] before = values(false);
+        double[] after = values(true);
+        return before.length == 0 || after.length == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(CliffDelta.of(after, before));
+    }
+
+    /** Middle of the nights on a side, in the unit. */
     OptionalDouble middle(boolean after) {
-        double[] values = design.blocks().isEmpty()
+        double[] values = values(after);
+        return values.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(Robust.median(values));
+    }
+
+    /** Of those compared, or of all when none could be. */
+    private double[] values(boolean after) {
+        return design.blocks().isEmpty()
                 ? (after ? nights.after() : nights.before())
                         .stream().mapToDouble(NightValue::value).toArray()
                 : design.nights().stream()
@@ -93,7 +123,6 @@ record Candidate(
                         .filter(u -> u.after() == after)
                         .mapToDouble(u -> u.night().value())
                         .toArray();
-        return values.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(Robust.median(values));
     }
 
     Optional<Shift> plain() {

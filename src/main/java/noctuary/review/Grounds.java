@@ -2,6 +2,7 @@ package noctuary.review;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a verdict rests on.
@@ -16,6 +17,8 @@ import java.util.Optional;
  * @param against conditions in which before and after do not overlap
  * @param unknown conditions that the measure feels and that not every night knows
  * @param exact whether p compares all relabellings, not a random selection of them
+ * @param cliff how far the sides lie apart, -1 when every night after lies below every night before, 1 above
+ * @param detectable the smallest change that these nights would show in four reviews out of five, as a share of before
  * @param wanted nights still needed for a verdict
  */
 public record Grounds(
@@ -30,6 +33,8 @@ public record Grounds(
         List<Influence> against,
         List<Influence> unknown,
         boolean exact,
+        OptionalDouble cliff,
+        OptionalDouble detectable,
         Optional<Wanted> wanted) {
     public Grounds {
         adjustedFor = List.copyOf(adjustedFor);

@@ -87,7 +87,9 @@ public final class Judgement {
             against.add(Influence.TARGET);
         }
         if (design.smallestPByNight() <= ALPHA) {
-            against.addAll(Overlap.against(candidate.nights().measure(), design));
+            against.addAll(Overlap.against(
+                    candidate.nights().measure(),
+                    design.nights().stream().flatMap(List::stream).toList()));
         }
         return against;
     }
@@ -98,11 +100,12 @@ public final class Judgement {
         Optional<Shift> bounds = shift.filter(s -> s.bounded() && against.isEmpty() && candidate.separates());
         Verdict verdict = verdict(candidate, against, holm, shift);
         OptionalDouble before = candidate.middle(false);
+        Scatter scatter = Scatter.of(candidate, before.orElse(0), level);
         Grounds grounds = new Grounds(
-                candidate.design().count(false),
-                candidate.design().count(true),
+                candidate.count(false),
+                candidate.count(true),
                 candidate.design().pairs(),
-                setAside(candidate),
+                candidate.setAside(),
                 candidate.plain(),
                 candidate.adjustedShift(),
                 candidate.adjusted().map(Adjustment::taken).orElse(List.of()),
@@ -110,9 +113,9 @@ public final class Judgement {
                 against,
                 candidate.unknown(),
                 candidate.test().map(t -> t.exact()).orElse(true),
-                verdict == Verdict.TOO_FEW
-                        ? Optional.of(Scatter.wanted(candidate.design(), candidate.scale(), before.orElse(0), level))
-                        : Optional.empty());
+                candidate.cliff(),
+                scatter.detectableShare(),
+                verdict == Verdict.TOO_FEW ? Optional.of(scatter.wanted()) : Optional.empty());
         return new MeasureReview(
                 candidate.nights(),
                 before,
@@ -139,20 +142,8 @@ public final class Judgement {
         if (holm.getAsDouble() > ALPHA) {
             return Verdict.NO_DIFFERENCE;
         }
-        boolean less = shift.orElseThrow().value() < 0;
+        boolean less = shift.orElseThrow().high() < 0;
         return less == candidate.nights().measure().lessIsBetter() ? Verdict.BETTER : Verdict.WORSE;
-    }
-
-    private static int setAside(Candidate candidate) {
-        long nights = distinct(candidate.nights().before())
-                + distinct(candidate.nights().after());
-        return (int) nights
-                - candidate.design().count(false)
-                - candidate.design().count(true);
-    }
-
-    private static long distinct(List<NightValue> values) {
-        return values.stream().map(NightValue::night).distinct().count();
     }
 
     private static OptionalDouble part(Optional<Shift> shift, ToDoubleFunction<Shift> part) {

@@ -25,14 +25,14 @@ final class Overlap {
     private Overlap() {}
 
     /** Those of the measure's influences that can be measured and lie apart. */
-    static List<Influence> against(Measure measure, Design design) {
+    static List<Influence> against(Measure measure, List<Unit> units) {
         List<Influence> against = new ArrayList<>();
         for (Influence influence : List.of(Influence.AIRMASS, Influence.MOON)) {
-            if (measure.feels(influence) && apart(design, influence)) {
+            if (measure.feels(influence) && apart(units, influence)) {
                 against.add(influence);
             }
         }
-        if (measure.feels(Influence.SEASON) && seasonsApart(design)) {
+        if (measure.feels(Influence.SEASON) && seasonsApart(units)) {
             against.add(Influence.SEASON);
         }
         return against;
@@ -50,15 +50,15 @@ final class Overlap {
         };
     }
 
-    static boolean known(Design design, Influence influence) {
-        return design.units().allMatch(u -> value(u.night(), influence).isPresent());
+    static boolean known(List<Unit> units, Influence influence) {
+        return units.stream().allMatch(u -> value(u.night(), influence).isPresent());
     }
 
     /** Whether it varied by more than does not matter. */
-    static boolean varies(Design design, Influence influence) {
+    static boolean varies(List<Unit> units, Influence influence) {
         Function<Unit, Double> value = u -> value(u.night(), influence).getAsDouble();
-        double low = design.units().mapToDouble(value::apply).min().orElse(0);
-        double high = design.units().mapToDouble(value::apply).max().orElse(0);
+        double low = units.stream().mapToDouble(value::apply).min().orElse(0);
+        double high = units.stream().mapToDouble(value::apply).max().orElse(0);
         return high - low > step(influence);
     }
 
@@ -66,31 +66,31 @@ final class Overlap {
         return influence == Influence.AIRMASS ? LN_AIRMASS : MOON_MAGNITUDES;
     }
 
-    private static boolean apart(Design design, Influence influence) {
-        if (!known(design, influence)) {
+    private static boolean apart(List<Unit> units, Influence influence) {
+        if (!known(units, influence)) {
             return false;
         }
         double gap = Math.max(
-                end(design, influence, true, false) - end(design, influence, false, true),
-                end(design, influence, false, false) - end(design, influence, true, true));
+                end(units, influence, true, false) - end(units, influence, false, true),
+                end(units, influence, false, false) - end(units, influence, true, true));
         return gap > step(influence);
     }
 
-    private static double end(Design design, Influence influence, boolean after, boolean high) {
+    private static double end(List<Unit> units, Influence influence, boolean after, boolean high) {
         double sign = high ? 1 : -1;
         return sign
-                * design.units()
+                * units.stream()
                         .filter(u -> u.after() == after)
                         .mapToDouble(u -> sign * value(u.night(), influence).getAsDouble())
                         .max()
                         .orElse(Double.NaN);
     }
 
-    private static boolean seasonsApart(Design design) {
-        return design.units()
+    private static boolean seasonsApart(List<Unit> units) {
+        return units.stream()
                 .filter(u -> !u.after())
                 .allMatch(b ->
-                        design.units().filter(Unit::after).allMatch(a -> days(a.night(), b.night()) > SEASON_DAYS));
+                        units.stream().filter(Unit::after).allMatch(a -> days(a.night(), b.night()) > SEASON_DAYS));
     }
 
     /** Between two nights round the year, whichever the year. */

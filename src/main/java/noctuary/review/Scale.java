@@ -51,6 +51,11 @@ enum Scale {
         return this == LOG ? Math.abs(Math.log1p(-share)) : share * Math.abs(before);
     }
 
+    /** The other way round: what share of the middle night before a fall by {@code step} is. */
+    double share(double step, double before) {
+        return this == LOG ? -Math.expm1(-step) : step / before;
+    }
+
     private static OptionalDouble over(double value, double before) {
         return before > 0 && Double.isFinite(value) ? OptionalDouble.of(value / before) : OptionalDouble.empty();
     }

@@ -1,43 +1,64 @@
 package noctuary.review;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import noctuary.stats.Power;
 import noctuary.stats.Regression;
 
-/** How many more nights a verdict would take, from how much these scatter. */
-final class Scatter {
+/**
+ * What so many nights can show, and how many more a verdict would take, from how much these scatter.
+ *
+ * @param sd from night to night on the measure's scale, inside blocks and sides, without what the measure follows where the
+ *     nights afford to take that out; absent when nothing is left over to judge by
+ * @param before middle value before, in the unit
+ * @param level that p is held against
+ */
+record Scatter(Design design, Scale scale, OptionalDouble sd, double before, double level, int conditions) {
     /** A change worth knowing of, as a share of the value before. */
     static final double WORTH = 0.2;
 
-    /** Chance that the nights wanted show it. */
+    /** Chance to show it. */
     private static final double POWER = 0.8;
 
     private static final int MOST = 200;
 
-    private Scatter() {}
+    static Scatter of(Candidate candidate, double before, double level) {
+        Design design = candidate.design();
+        List<Influence> needed = candidate.needed();
+        List<Influence> taken = Adjustment.affords(design, needed.size()) ? needed : List.of();
+        OptionalDouble sd = design.blocks().isEmpty()
+                ? OptionalDouble.empty()
+                : Adjustment.fit(design, candidate.scale(), taken)
+                        .map(Regression::residualSd)
+                        .filter(s -> s > 0)
+                        .map(OptionalDouble::of)
+                        .orElse(OptionalDouble.empty());
+        return new Scatter(design, candidate.scale(), sd, before, level, needed.size());
+    }
 
-    /**
-     * More nights on both sides for a change of {@link #WORTH}.
-     *
-     * @param before middle value before, in the unit
-     * @param level that p is held against
-     */
-    static Wanted wanted(Design design, Scale scale, double before, double level) {
-        int have = Math.min(design.values(false), design.values(true));
-        OptionalDouble sd = sd(design, scale);
-        double step = scale.step(WORTH, before);
-        OptionalInt enough = sd.isPresent() && sd.getAsDouble() > 0 && step > 0
-                ? Power.perSide(step / sd.getAsDouble(), POWER, level, MOST)
+    /** More nights on both sides for a change of {@link #WORTH}. */
+    Wanted wanted() {
+        double worth = scale.step(WORTH, before);
+        OptionalInt enough = sd.isPresent() && worth > 0
+                ? Power.perSide(worth / sd.getAsDouble(), POWER, level, MOST)
                 : OptionalInt.empty();
-        int fewest = fewest(level);
-        int each = Math.max(enough.orElse(fewest), Math.max(fewest, have + 1));
-        return new Wanted(
-                Math.max(0, each - design.values(false)),
-                Math.max(0, each - design.values(true)),
-                enough.isPresent() ? WORTH : 0);
+        int have = design.values(false);
+        int since = design.values(true);
+        int fewest = Math.max(Math.max(fewest(level), forConditions()), Math.min(have, since) + 1);
+        int each = Math.max(enough.orElse(0), fewest);
+        return new Wanted(Math.max(0, each - have), Math.max(0, each - since), enough.isPresent() ? WORTH : 0);
+    }
+
+    /** The smallest change that these nights would show in four reviews out of five, as a share of the value before. */
+    OptionalDouble detectableShare() {
+        int have = design.values(false);
+        int since = design.values(true);
+        if (sd.isEmpty() || before <= 0 || Math.min(have, since) < 2) {
+            return OptionalDouble.empty();
+        }
+        double step = Power.detectable(have, since, POWER, level) * sd.getAsDouble();
+        return OptionalDouble.of(scale.share(step, before));
     }
 
     /** Nights on each side below which no p reaches the level: 2 / C(2 n, n). */
@@ -51,22 +72,10 @@ final class Scatter {
         return n;
     }
 
-    /** Night to night, inside blocks and sides; empty when nothing is left over to judge by. */
-    private static OptionalDouble sd(Design design, Scale scale) {
-        List<Unit> units = design.units().toList();
-        if (units.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        List<double[]> columns = new ArrayList<>();
-        columns.add(units.stream().mapToDouble(u -> u.after() ? 1 : 0).toArray());
-        for (List<Unit> block : design.blocks().subList(1, design.blocks().size())) {
-            columns.add(
-                    units.stream().mapToDouble(u -> block.contains(u) ? 1 : 0).toArray());
-        }
-        double[] values =
-                units.stream().mapToDouble(u -> scale.of(u.night().value())).toArray();
-        return Regression.find(values, columns.toArray(double[][]::new))
-                .map(fit -> OptionalDouble.of(fit.residualSd()))
-                .orElse(OptionalDouble.empty());
+    /** Half of what it takes on both sides together to take out what the measure follows. */
+    private int forConditions() {
+        int nights = conditions * Adjustment.NIGHTS_A_CONDITION
+                + Math.max(0, design.blocks().size() - 1);
+        return (nights + 1) / 2;
     }
 }

@@ -31,9 +31,9 @@ final class Sentence {
         Shift s = shift.orElseThrow();
         double low = Math.min(Math.abs(s.low()), Math.abs(s.high()));
         double high = Math.max(Math.abs(s.low()), Math.abs(s.high()));
-        return measure.label() + (s.value() < 0 ? " fell by " : " rose by ") + amount(s.value()) + share(s.value())
-                + " over " + nights() + taken() + "; from " + number(low) + " to " + amount(high)
-                + " is within chance.";
+        String way = s.value() < 0 ? " fell by " : " rose by ";
+        return measure.label() + way + amount(s.value()) + share(s.value()) + " over " + nights() + taken()
+                + "; likely between " + number(low) + " and " + amount(high) + ".";
     }
 
     private String same() {
@@ -80,7 +80,10 @@ final class Sentence {
     }
 
     private String taken() {
-        return grounds.decides() ? " at equal " + list(grounds.adjustedFor(), " and ") : "";
+        List<Influence> unknown =
+                grounds.unknown().stream().filter(measure::follows).toList();
+        return (grounds.decides() ? " at equal " + list(grounds.adjustedFor(), " and ") : "")
+                + (unknown.isEmpty() ? "" : ", " + list(unknown, " and ") + " not known");
     }
 
     private static String list(List<Influence> influences, String last) {

@@ -20,8 +20,8 @@ public record Shift(
         OptionalDouble share,
         OptionalDouble shareLow,
         OptionalDouble shareHigh) {
-    /** Whether it has an interval. */
+    /** Whether it has an interval that may hold the truth; a single night on both sides has none. */
     public boolean bounded() {
-        return Double.isFinite(low) && Double.isFinite(high);
+        return Double.isFinite(low) && Double.isFinite(high) && coverage > 0;
     }
 }
