@@ -6,6 +6,7 @@ import noctuary.measure.RigSheet;
 import noctuary.review.ChangeKind;
 import noctuary.review.EntryNight;
 import noctuary.review.Review;
+import noctuary.site.page.Link;
 
 /** Dated changes as charts and lists mark them. */
 final class ChangeMarks {
@@ -30,12 +31,23 @@ final class ChangeMarks {
                 .toList());
     }
 
+    /** A line of a note, with the way to the change that it tells of; plain where it makes none. */
+    static Link line(SiteContent content, Address here, String slug, String line) {
+        return content.reviews().stream()
+                .filter(r -> r.change().words().contains(line)
+                        || r.change().sentence().equals(line))
+                .filter(r -> r.change().after().entries().contains(slug))
+                .findFirst()
+                .map(r -> Link.of(line, here.to(Address.change(r.change().id()))))
+                .orElseGet(() -> Link.plain(line));
+    }
+
     private static List<Mark> marks(List<Review> reviews) {
         return reviews.stream()
                 .filter(r -> r.change().date().isPresent())
                 .map(r -> new Mark(
                         r.change().date().get(),
-                        r.change().sentence(),
+                        ReviewText.title(r.change()),
                         Address.change(r.change().id())))
                 .toList();
     }

@@ -2,9 +2,10 @@ package noctuary.site;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import noctuary.review.Change;
+import noctuary.review.ChangeKind;
 import noctuary.review.Review;
 import noctuary.review.Side;
 import noctuary.site.page.ChangePage;
@@ -23,9 +24,10 @@ final class ChangePages {
     }
 
     ChangesPage index() {
-        List<ChangesPage.Row> rows = new ArrayList<>(
-                ledger.content().reviews().stream().map(this::row).toList());
-        Collections.reverse(rows);
+        List<Review> newestFirst = new ArrayList<>(ledger.content().reviews());
+        newestFirst.sort(Comparator.comparing((Review r) -> r.change().date().orElse(LocalDate.MIN))
+                .reversed());
+        List<ChangesPage.Row> rows = newestFirst.stream().map(this::row).toList();
         return new ChangesPage(
                 heads.of(Address.CHANGES, "Changes", "Every change of rig, site or way of working: did it help?"),
                 rows);
@@ -34,7 +36,7 @@ final class ChangePages {
     private ChangesPage.Row row(Review review) {
         Change change = review.change();
         return new ChangesPage.Row(
-                Link.of(change.sentence(), Address.CHANGES.to(Address.change(change.id()))),
+                Link.of(ReviewText.title(change), Address.CHANGES.to(Address.change(change.id()))),
                 iso(change),
                 reading(change),
                 ReviewText.kind(change.kind()),
@@ -42,7 +44,15 @@ final class ChangePages {
                 ReviewText.tone(review.verdict()),
                 decides(review),
                 review.why(),
-                nights(change.before()) + " before, " + change.after().dates().size() + " after");
+                counts(change));
+    }
+
+    private static String counts(Change change) {
+        boolean choice = change.kind() == ChangeKind.CHOICE;
+        return nights(change.before())
+                + (choice ? " without, " : " before, ")
+                + change.after().dates().size()
+                + (choice ? " with" : " after");
     }
 
     ChangePage page(Review review) {
@@ -51,8 +61,10 @@ final class ChangePages {
         ReviewRows rows = new ReviewRows(ledger, here, review);
         return new ChangePage(
                 heads.of(
-                        here, change.sentence(), change.sentence() + ": before and after, and what can be said of it."),
-                change.sentence(),
+                        here,
+                        ReviewText.title(change),
+                        ReviewText.title(change) + ": before and after, and what can be said of it."),
+                ReviewText.title(change),
                 ReviewText.kind(change.kind()),
                 iso(change),
                 reading(change),

@@ -1,8 +1,10 @@
 package noctuary.site;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import noctuary.draw.IntervalPlot.Tone;
+import noctuary.review.Change;
 import noctuary.review.ChangeKind;
 import noctuary.review.Measure;
 import noctuary.review.Verdict;
@@ -13,6 +15,14 @@ final class ReviewText {
     private static final int MOST_DECIMALS = 4;
 
     private ReviewText() {}
+
+    /** What changed, beginning with a capital. */
+    static String title(Change change) {
+        String sentence = change.sentence();
+        return sentence.isEmpty()
+                ? change.id()
+                : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+    }
 
     static String words(Verdict verdict) {
         return switch (verdict) {
