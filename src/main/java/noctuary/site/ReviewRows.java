@@ -65,12 +65,16 @@ final class ReviewRows {
                 ReviewText.words(m.verdict()),
                 ReviewText.tone(Optional.of(m.verdict())),
                 m.why(),
-                ReviewText.value(measure, m.before()),
-                ReviewText.value(measure, m.after()),
+                middles(m),
                 shift(m),
                 m.p().isPresent() ? Numerals.fixed(m.p(), 4) : "",
                 ReviewCharts.nights(m),
                 values);
+    }
+
+    private static String middles(MeasureReview m) {
+        String before = m.before().isPresent() ? ReviewText.number(m.before().getAsDouble()) : "–";
+        return before + " → " + ReviewText.value(m.nights().measure(), m.after());
     }
 
     private static String shift(MeasureReview m) {
