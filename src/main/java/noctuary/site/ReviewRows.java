@@ -66,8 +66,7 @@ final class ReviewRows {
                 ReviewText.tone(Optional.of(m.verdict())),
                 m.why(),
                 middles(m),
-                shift(m),
-                m.p().isPresent() ? Numerals.fixed(m.p(), 4) : "",
+                ReviewGrounds.of(m),
                 ReviewCharts.nights(m),
                 values);
     }
@@ -75,22 +74,6 @@ final class ReviewRows {
     private static String middles(MeasureReview m) {
         String before = m.before().isPresent() ? ReviewText.number(m.before().getAsDouble()) : "–";
         return before + " → " + ReviewText.value(m.nights().measure(), m.after());
-    }
-
-    private static String shift(MeasureReview m) {
-        if (m.shift().isEmpty()) {
-            return "";
-        }
-        double shift = m.shift().getAsDouble();
-        int decimals = ReviewText.decimals(m.before().orElse(shift));
-        String text = ReviewText.signed(shift, decimals);
-        boolean interval = Double.isFinite(m.low().orElse(Double.NaN))
-                && Double.isFinite(m.high().orElse(Double.NaN));
-        if (interval) {
-            text += " (" + ReviewText.signed(m.low().getAsDouble(), decimals) + " to "
-                    + ReviewText.signed(m.high().getAsDouble(), decimals) + ")";
-        }
-        return ReviewText.withUnit(text, m.nights().measure().unit());
     }
 
     private ValueRow value(String side, Measure measure, NightValue n) {

@@ -63,11 +63,11 @@ public record ChangePage(
             String tone,
             String why,
             String middles,
-            String shift,
-            String p,
+            List<Labelled> grounds,
             Drawing plot,
             List<ValueRow> values) {
         public MeasurePart {
+            grounds = List.copyOf(grounds);
             values = List.copyOf(values);
         }
     }
