@@ -34,27 +34,31 @@ final class BackgroundRows {
     }
 
     private void expand(int cellRow) {
-        int below = Math.min(cellRow + 1, lattice.rows() - 1);
-        for (int parity = 0; parity < lattice.stride(); parity++) {
-            for (int i = 0; i < upper[parity].length; i++) {
-                int x = left + i;
-                float[] phase = grid.level()[parity * lattice.stride() + x % lattice.stride()];
-                int column = grid.lowerColumn(x);
-                float top = across(phase, cellRow, column, x);
-                upper[parity][i] = top;
-                change[parity][i] = across(phase, below, column, x) - top;
-            }
+        int width = upper[0].length;
+        int column = grid.lowerColumn(left);
+        for (int from = 0, to; from < width; from = to, column++) {
+            boolean last = column >= lattice.columns() - 2;
+            to = last ? width : Math.min(width, (int) Math.ceil(lattice.middleX(column + 1)) - left);
+            expand(cellRow, column, from, to);
         }
         expanded = cellRow;
     }
 
-    private float across(float[] phase, int cellRow, int column, int x) {
+    /** The places {@code from} to {@code to}, which lie between the middles of this column of cells and the next. */
+    private void expand(int cellRow, int column, int from, int to) {
         int at = cellRow * lattice.columns() + column;
-        if (lattice.columns() == 1) {
-            return phase[at];
+        int below = cellRow + 1 < lattice.rows() ? at + lattice.columns() : at;
+        int right = lattice.columns() == 1 ? 0 : 1;
+        double middle = lattice.middleX(column);
+        double scale = right == 0 ? 0 : 1 / (lattice.middleX(column + 1) - middle);
+        for (int parity = 0; parity < lattice.stride(); parity++) {
+            for (int i = from; i < to; i++) {
+                float[] phase = grid.level()[parity * lattice.stride() + (left + i) % lattice.stride()];
+                double t = (left + i - middle) * scale;
+                float top = (float) (phase[at] + t * (phase[at + right] - phase[at]));
+                upper[parity][i] = top;
+                change[parity][i] = (float) (phase[below] + t * (phase[below + right] - phase[below])) - top;
+            }
         }
-        double from = lattice.middleX(column);
-        double t = (x - from) / (lattice.middleX(column + 1) - from);
-        return (float) (phase[at] + t * (phase[at + 1] - phase[at]));
     }
 }
