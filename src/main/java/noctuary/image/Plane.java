@@ -54,6 +54,11 @@ public final class Plane {
         return height;
     }
 
+    /** False when every pixel is sure to hold a finite value. */
+    public boolean mayLack() {
+        return floats != null || !Float.isFinite(physical[1 << 15]) || !Float.isFinite(physical[(1 << 15) - 1]);
+    }
+
     /** The value at column x, row y; NaN where missing. */
     public float at(int x, int y) {
         if (x < 0 || x >= width) {

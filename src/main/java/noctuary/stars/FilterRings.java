@@ -25,8 +25,6 @@ final class FilterRings {
     private final float[] response;
     private final float[] sum;
     private final float[] clipped;
-    private final float[] work;
-    private final float[] spare;
     private int x0;
     private int y0;
     private int width;
@@ -48,8 +46,6 @@ final class FilterRings {
         this.response = new float[ring * count];
         this.sum = new float[count];
         this.clipped = new float[stride];
-        this.work = new float[stride];
-        this.spare = new float[stride];
     }
 
     /** Starts a tile whose first pixel is (x, y); rows and columns are counted from there. */
@@ -158,7 +154,7 @@ final class FilterRings {
         filter.along(pixels, at + square, smooth, to, width + 2 * halo);
         if (even(row)) {
             clip(row, at, length);
-            filter.meanAlong(clipped, square, means, to, width + 2 * halo, work, spare);
+            filter.meanAlong(clipped, square, means, to, width + 2 * halo);
         }
     }
 

@@ -39,12 +39,10 @@ final class HalfRows implements SkyRows {
         for (int i = to; i < x + count; i++) {
             row[at + i - x] = single(i, line);
         }
-        boolean whole = true;
         for (int i = at; i < at + count; i++) {
             row[i] -= pedestal;
-            whole &= row[i] == row[i];
         }
-        if (!whole) {
+        if (plane.mayLack()) {
             fill(x, line, count, row, at);
         }
     }
@@ -56,7 +54,7 @@ final class HalfRows implements SkyRows {
 
     private void fill(int x, int line, int count, float[] row, int at) {
         for (int i = at; i < at + count; i++) {
-            if (row[i] != row[i]) {
+            if (!Float.isFinite(row[i])) {
                 row[i] = (float) mesh.levelAt(inPixels(x + i - at), inPixels(line)) - pedestal;
             }
         }

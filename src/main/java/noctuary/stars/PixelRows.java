@@ -56,12 +56,14 @@ final class PixelRows implements SkyRows {
         for (int i = to - x; i < count; i++) {
             row[at + i] = single(x + i, y);
         }
-        fillMissing(x, line, count, row, at);
+        if (plane.mayLack()) {
+            fillMissing(x, line, count, row, at);
+        }
     }
 
     private void fillMissing(int x, int line, int count, float[] row, int at) {
         for (int i = at; i < at + count; i++) {
-            if (row[i] != row[i]) {
+            if (!Float.isFinite(row[i])) {
                 row[i] = (float) mesh.levelAt(x + i - at, line) - pedestal;
             }
         }
@@ -71,7 +73,7 @@ final class PixelRows implements SkyRows {
         int column = SkyRows.mirrored(x, plane.width());
         int line = SkyRows.mirrored(y, plane.height());
         float value = plane.at(column, line) - pedestal;
-        return value == value ? value : (float) mesh.levelAt(column, line) - pedestal;
+        return Float.isFinite(value) ? value : (float) mesh.levelAt(column, line) - pedestal;
     }
 
     @Override

@@ -33,7 +33,7 @@ record Sampling(int parity) {
         int step = there >= 4 * PLENTY ? 4 : there >= 2 * PLENTY ? 2 : 1;
         for (int y = y0; y < y0 + height; y += step) {
             plane.copyRow(x0, y, width, into, n);
-            n = compact(into, n, width, all() ? 0 : (x0 + y + parity) & 1);
+            n = all() && !plane.mayLack() ? n + width : compact(into, n, width, all() ? 0 : (x0 + y + parity) & 1);
         }
         return n;
     }
