@@ -18,16 +18,29 @@ final class BackgroundRows {
         this.change = new float[lattice.stride()][width];
     }
 
-    /** {@code residual} becomes {@code line}, which is (part of) row {@code y}, without its background. */
-    void subtract(int y, float[] line, float[] residual) {
+    /** The background of one row: {@code upper + t * change} at each of its columns; good until the next row is asked for. */
+    record Line(float[] upper, float[] change, float t) {
+        float at(int column) {
+            return upper[column] + t * change[column];
+        }
+    }
+
+    Line line(int y) {
         int cellRow = grid.lowerRow(y);
         if (cellRow != expanded) {
             expand(cellRow);
         }
         double from = lattice.middleY(cellRow);
         float t = lattice.rows() == 1 ? 0 : (float) ((y - from) / (lattice.middleY(cellRow + 1) - from));
-        float[] base = upper[y % lattice.stride()];
-        float[] slope = change[y % lattice.stride()];
+        return new Line(upper[y % lattice.stride()], change[y % lattice.stride()], t);
+    }
+
+    /** {@code residual} becomes {@code line}, which is (part of) row {@code y}, without its background. */
+    void subtract(int y, float[] line, float[] residual) {
+        Line background = line(y);
+        float[] base = background.upper;
+        float[] slope = background.change;
+        float t = background.t;
         for (int x = 0; x < base.length; x++) {
             residual[x] = line[x] - (base[x] + t * slope[x]);
         }
