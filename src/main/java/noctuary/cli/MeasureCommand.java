@@ -47,10 +47,10 @@ final class MeasureCommand implements Callable<Integer> {
             throw new RefusedException(files.get(0) + " does not exist");
         }
         for (Path file : files) {
-            Measuring.Outcome outcome = Measuring.measure(file.toString(), file, stars);
-            out.print(json ? outcome.json() + "\n" : Plain.text(outcome.table()));
+            Measuring measured = Measuring.measure(file.toString(), file);
+            out.print(json ? measured.json(stars) + "\n" : Plain.text(measured.table()));
             out.flush();
-            troubled |= outcome.troubled();
+            troubled |= measured.troubled();
         }
         return troubled ? 1 : 0;
     }

@@ -8,21 +8,37 @@ import noctuary.measure.Measurement;
 import noctuary.measure.Meter;
 import noctuary.measure.ReportJson;
 
-/** One file measured for the terminal, outside any journal. */
+/** One file measured for the terminal, outside any journal; written out only in the form that is asked for. */
 public final class Measuring {
-    private Measuring() {}
+    private final FrameReport report;
+    private final Measurement measurement;
 
-    /** @param json the report as one line, with the star list where it was asked for */
-    public record Outcome(String json, String table, boolean troubled) {}
+    private Measuring(FrameReport report, Measurement measurement) {
+        this.report = report;
+        this.measurement = measurement;
+    }
+
+    /** @param name as the caller gave it */
+    public static Measuring measure(String name, Path file) {
+        Measurement measurement = Meter.measure(file);
+        return new Measuring(FrameReports.of(name, measurement, OptionalDouble.empty()), measurement);
+    }
 
     /**
-     * @param name as the caller gave it
-     * @param listStars adds every star to the JSON
+     * The report as one line.
+     *
+     * @param listStars adds every star
      */
-    public static Outcome measure(String name, Path file, boolean listStars) {
-        Measurement measurement = Meter.measure(file);
-        FrameReport report = FrameReports.of(name, measurement, OptionalDouble.empty());
-        String json = listStars ? ReportJson.withStars(report, measurement) : ReportJson.of(report);
-        return new Outcome(json, ReportTable.of(report), !measurement.readable());
+    public String json(boolean listStars) {
+        return listStars ? ReportJson.withStars(report, measurement) : ReportJson.of(report);
+    }
+
+    /** The report as lines of a label and a value. */
+    public String table() {
+        return ReportTable.of(report);
+    }
+
+    public boolean troubled() {
+        return !measurement.readable();
     }
 }

@@ -170,7 +170,8 @@ final class FilterRings {
             to = Math.min(length, ceilings.end(left + i) - left);
             float top = ceilings.at(left + i, y0 + row);
             for (int k = i; k < to; k++) {
-                clipped[k] = Math.min(top, pixels[at + k]);
+                float v = pixels[at + k];
+                clipped[k] = v < top ? v : top;
             }
         }
     }
