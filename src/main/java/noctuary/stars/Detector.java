@@ -13,11 +13,8 @@ import noctuary.image.Plane;
 /** Finds peaks of the filtered plane above a multiple of its noise, tile by tile. */
 final class Detector {
     private static final int SIDE = 512;
-    /**
-     * Pixels around a pair of pixels within which its peak lies, or that of a faint star beside a hot pixel; even, so that
-     * the same rows make the mean as in the whole.
-     */
-    private static final int AROUND = 4;
+    /** Pixels around a pair of pixels within which its peak lies; even, so that the same rows make the mean as in the whole. */
+    private static final int AROUND = 2;
 
     private final Plane plane;
     private final Sampling sampling;

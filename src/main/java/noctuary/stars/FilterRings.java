@@ -78,29 +78,38 @@ final class FilterRings {
         return ready;
     }
 
-    /** Columns of the peaks above a threshold from column {@code from} to {@code to} of row y; returns how many. */
-    int peaks(int from, int to, int y, float threshold, int[] into) {
+    /** Columns from {@code from} to {@code to} of row y where the response is above a threshold; returns how many. */
+    int above(float threshold, int from, int to, int y, int[] into) {
         int at = indexOf(y);
-        int up = indexOf(y - 1);
-        int down = indexOf(y + 1);
         int found = 0;
         for (int x = from; x < to; x++) {
-            float v = response[at + x];
-            if (v > threshold && v > response[at + x - 1] && highest(v, at + x, up + x, down + x)) {
+            if (response[at + x] > threshold) {
                 into[found++] = x;
             }
         }
         return found;
     }
 
-    private boolean highest(float v, int here, int up, int down) {
-        return v >= response[here + 1]
-                && v > response[up - 1]
-                && v > response[up]
-                && v > response[up + 1]
-                && v >= response[down - 1]
-                && v >= response[down]
-                && v >= response[down + 1];
+    /** Whether no neighbour responds more; of equal ones the first is the peak. */
+    boolean isPeak(int x, int y) {
+        float v = responseAt(x, y);
+        return v > responseAt(x - 1, y)
+                && v >= responseAt(x + 1, y)
+                && v > responseAt(x - 1, y - 1)
+                && v > responseAt(x, y - 1)
+                && v > responseAt(x + 1, y - 1)
+                && v >= responseAt(x - 1, y + 1)
+                && v >= responseAt(x, y + 1)
+                && v >= responseAt(x + 1, y + 1);
+    }
+
+    /** Whether the response bulges here, in each of four directions: on peaks, and where one hides in a slope. */
+    boolean bulges(int x, int y) {
+        float twice = 2 * responseAt(x, y);
+        return twice > responseAt(x - 1, y) + responseAt(x + 1, y)
+                && twice > responseAt(x, y - 1) + responseAt(x, y + 1)
+                && twice > responseAt(x - 1, y - 1) + responseAt(x + 1, y + 1)
+                && twice > responseAt(x + 1, y - 1) + responseAt(x - 1, y + 1);
     }
 
     private int indexOf(int row) {

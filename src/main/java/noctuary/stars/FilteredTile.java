@@ -14,7 +14,7 @@ final class FilteredTile {
     private final MatchedFilter filter;
     private final FilterRings rings;
     private final BlockMap noises;
-    private final int[] peaks = new int[2 * BLOCK];
+    private final int[] high = new int[2 * BLOCK];
     private int x0;
     private int y0;
     private int width;
@@ -49,9 +49,11 @@ final class FilteredTile {
         for (int from = 0, to; from < width; from = to) {
             to = Math.min(width, noises.end(x0 + from) - x0);
             double noise = noises.at(x0 + from, y0 + y);
-            int count = rings.peaks(from, to, y, (float) test.threshold(noise, 0), peaks);
+            int count = rings.above((float) test.threshold(noise, 0), from, to, y, high);
             for (int i = 0; i < count; i++) {
-                judge(peaks[i], y, rings.responseAt(peaks[i], y), noise, found);
+                if (rings.isPeak(high[i], y)) {
+                    judge(high[i], y, rings.responseAt(high[i], y), noise, found);
+                }
             }
         }
     }
