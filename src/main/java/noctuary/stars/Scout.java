@@ -10,8 +10,8 @@ import noctuary.image.Plane;
  * only those are filtered pixel by pixel. For one thread.
  *
  * <p>A star that reaches the threshold reaches {@value #SHARE} of it here, where a parabola through the neighbours stands
- * for the peak between them: of 4400 simulated stars of FWHM 3 px within a third above the threshold none was missed, of
- * as many of 2.5 px one in 5000, of 2 px one in 300, and {@link #NARROWEST} lies between the last two. Peaks that only
+ * for the peak between them: of 4400 simulated stars up to a third above the threshold none of FWHM 3 px was missed, one
+ * of 2.5 px, and fifteen of 2 px; {@link #NARROWEST} lies between the last two. Peaks that only
  * filtering pixel by pixel tells apart show as bulges in each other's slopes.
  */
 final class Scout {
