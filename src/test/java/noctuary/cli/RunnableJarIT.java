@@ -83,8 +83,10 @@ class RunnableJarIT {
         for (String name : List.of("noctuary", "noctuary.jar", "noctuary.jsa")) {
             Files.copy(JAR.resolveSibling(name), moved.resolve(name), StandardCopyOption.COPY_ATTRIBUTES);
         }
-        assertThat(run(List.of(moved.resolve("noctuary").toString()), "--version")).isEqualTo(run("--version"));
+        assertThat(run(List.of(moved.resolve("noctuary").toString()), "--version"))
+                .isEqualTo(run("--version"));
         Files.writeString(moved.resolve("noctuary.jsa"), "no archive");
-        assertThat(run(List.of(moved.resolve("noctuary").toString()), "--version")).isEqualTo(run("--version"));
+        assertThat(run(List.of(moved.resolve("noctuary").toString()), "--version"))
+                .isEqualTo(run("--version"));
     }
 }
