@@ -10,7 +10,6 @@ import noctuary.review.Foretold;
 import noctuary.review.MeasureReview;
 import noctuary.review.Review;
 import noctuary.review.Side;
-import noctuary.review.Verdict;
 
 /** A review as text for a terminal. */
 final class ReviewTable {
@@ -53,7 +52,7 @@ final class ReviewTable {
                 .map(m -> " (" + m.nights().measure().label() + ")")
                 .orElse("");
         return review.verdict()
-                .map(v -> words(v).toUpperCase(Locale.ROOT) + decides + ": ")
+                .map(v -> v.words().toUpperCase(Locale.ROOT) + decides + ": ")
                 .orElse("");
     }
 
@@ -89,7 +88,7 @@ final class ReviewTable {
                         number(m.after()),
                         shift(m),
                         m.p().isPresent() ? String.format(Locale.ROOT, "%.4f", m.p().getAsDouble()) : "-",
-                        words(m.verdict()))
+                        m.verdict().words())
                 .stripTrailing();
     }
 
@@ -152,15 +151,5 @@ final class ReviewTable {
 
     private void line(String line) {
         text.append(line).append('\n');
-    }
-
-    private static String words(Verdict verdict) {
-        return switch (verdict) {
-            case BETTER -> "better";
-            case WORSE -> "worse";
-            case NO_DIFFERENCE -> "no difference seen";
-            case TOO_FEW -> "too few nights";
-            case CONFOUNDED -> "confounded";
-        };
     }
 }

@@ -11,8 +11,8 @@ import java.util.OptionalDouble;
  * @param rotationDeg counter-clockwise, from before to after
  * @param throughput electrons a second of the same star, after over before; absent with the reason in {@code why}
  * @param throughputError standard error
- * @param deeperMag by how much the limit of the later image is fainter at equal exposure, background-limited
- * @param deeperErrorMag standard error, of the match alone
+ * @param deeperMag by how much the limit of the later image is fainter at equal exposure, background-limited; faint stars
+ *     that crowd a deep image count as background
  * @param why what is absent; empty when nothing is
  */
 public record DepthPair(
@@ -28,7 +28,6 @@ public record DepthPair(
         OptionalDouble throughput,
         OptionalDouble throughputError,
         OptionalDouble deeperMag,
-        OptionalDouble deeperErrorMag,
         String why) {
     public boolean sameFilter() {
         return filterBefore.equals(filterAfter);

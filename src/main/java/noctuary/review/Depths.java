@@ -1,6 +1,7 @@
 package noctuary.review;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -75,7 +76,6 @@ final class Depths {
                 unlike.isEmpty() ? OptionalDouble.of(ratio * counts) : OptionalDouble.empty(),
                 unlike.isEmpty() ? OptionalDouble.of(ratio * counts * error) : OptionalDouble.empty(),
                 deeper,
-                deeper.isPresent() ? OptionalDouble.of(2.5 / Math.log(10) * error) : OptionalDouble.empty(),
                 unlike.isEmpty() ? "" : "No relative throughput: " + unlike + ".");
     }
 
@@ -123,7 +123,7 @@ final class Depths {
     private static OptionalDouble faintNoise(List<Star> stars) {
         List<Star> measured = stars.stream()
                 .filter(s -> s.measured() && s.snr() > 0 && s.flux() > 0)
-                .sorted(java.util.Comparator.comparingDouble(Star::flux))
+                .sorted(Comparator.comparingDouble(Star::flux))
                 .toList();
         if (measured.size() < 4 * FEWEST) {
             return OptionalDouble.empty();

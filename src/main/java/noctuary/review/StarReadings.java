@@ -2,6 +2,7 @@ package noctuary.review;
 
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
 
@@ -46,8 +47,7 @@ final class StarReadings {
                 : OptionalDouble.empty();
     }
 
-    private static OptionalDouble stars(
-            FrameSheet file, java.util.function.Function<FrameReport.Stars, FrameReport.Spread> part) {
+    private static OptionalDouble stars(FrameSheet file, Function<FrameReport.Stars, FrameReport.Spread> part) {
         return file.report().stars().map(part).map(FrameReport.Spread::median).orElse(OptionalDouble.empty());
     }
 }

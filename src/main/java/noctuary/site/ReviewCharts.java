@@ -51,7 +51,7 @@ final class ReviewCharts {
                 100 * m.low().orElse(Double.NaN) / before,
                 100 * m.high().orElse(Double.NaN) / before,
                 ReviewText.tone(m.verdict()),
-                ReviewText.words(m.verdict()));
+                m.verdict().words());
     }
 
     /** One measure: every night against the middle of those before, then the shift with its interval. */
@@ -70,7 +70,7 @@ final class ReviewCharts {
                     orNone(m.low()),
                     orNone(m.high()),
                     ReviewText.tone(m.verdict()),
-                    ReviewText.words(m.verdict())));
+                    m.verdict().words()));
         }
         String unit = m.nights().measure().unit();
         boolean less = m.nights().measure().lessIsBetter();

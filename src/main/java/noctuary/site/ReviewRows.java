@@ -62,7 +62,7 @@ final class ReviewRows {
                 measure.id(),
                 measure.label(),
                 m.nights().primary(),
-                ReviewText.words(m.verdict()),
+                m.verdict().words(),
                 ReviewText.tone(Optional.of(m.verdict())),
                 m.why(),
                 middles(m),
@@ -136,8 +136,10 @@ final class ReviewRows {
                 p.matched() + "",
                 Numerals.fixed(p.scaleRatio(), 4),
                 Numerals.fixed(p.rotationDeg(), 2) + "°" + (p.mirrored() ? ", mirrored" : ""),
-                withError(p.throughput(), p.throughputError(), 2, ""),
-                withError(p.deeperMag(), p.deeperErrorMag(), 2, "mag"),
+                withError(p.throughput(), p.throughputError()),
+                p.deeperMag().isPresent()
+                        ? ReviewText.withUnit(ReviewText.signed(p.deeperMag().getAsDouble(), 1), "mag")
+                        : "",
                 p.why());
     }
 
@@ -145,10 +147,8 @@ final class ReviewRows {
         return filter.isEmpty() ? "none told" : filter;
     }
 
-    private static String withError(OptionalDouble value, OptionalDouble error, int decimals, String unit) {
-        return value.isEmpty()
-                ? ""
-                : ReviewText.withUnit(Numerals.fixed(value, decimals) + " ± " + Numerals.fixed(error, decimals), unit);
+    private static String withError(OptionalDouble value, OptionalDouble error) {
+        return value.isEmpty() ? "" : Numerals.fixed(value, 2) + " ± " + Numerals.fixed(error, 2);
     }
 
     List<ForetoldRow> foretold() {

@@ -24,18 +24,8 @@ final class ReviewText {
                 : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 
-    static String words(Verdict verdict) {
-        return switch (verdict) {
-            case BETTER -> "better";
-            case WORSE -> "worse";
-            case NO_DIFFERENCE -> "no difference seen";
-            case TOO_FEW -> "too few nights";
-            case CONFOUNDED -> "confounded";
-        };
-    }
-
     static String words(Optional<Verdict> verdict) {
-        return verdict.map(ReviewText::words).orElse("");
+        return verdict.map(Verdict::words).orElse("");
     }
 
     /** The class that colours it; the words say it too. */
