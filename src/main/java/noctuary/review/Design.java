@@ -20,14 +20,14 @@ import noctuary.stats.ShiftTest;
  * @param blocks the same, targets merged
  */
 record Design(List<List<Unit>> nights, List<List<Unit>> blocks) {
-    /** Blocks must keep this share of what the nights could tell without them, when the measure does not need them. */
-    private static final double KEPT = 0.99;
+    /** Blocks must keep all of what the nights could tell without them, when the measure does not need them. */
+    private static final double KEPT = 1 - 1e-9;
 
     /** And must still be able to give a p as small as this, with several measures in mind. */
     private static final double REACHED = 0.01;
 
     /**
-     * Within targets when the measure follows the target, or when that costs nearly nothing: how the nights fell decides,
+     * Within targets when the measure follows the target, or when that costs nothing, as with full pairs: how the nights fell decides,
      * not what they gave.
      */
     static Design of(Measure measure, List<Influence> apart, List<Unit> units, Merging merging) {
