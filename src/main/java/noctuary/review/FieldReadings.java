@@ -14,16 +14,24 @@ final class FieldReadings {
 
     private FieldReadings() {}
 
+    /** The size of it: corners sharper than the middle are no better than softer ones. */
     static Reading cornerExcess(EntryNight night) {
-        return read(night, FieldModel::cornerExcessPx, FieldModel::cornerExcessErrorPx);
+        return size(read(night, FieldModel::cornerExcessPx, FieldModel::cornerExcessErrorPx));
     }
 
     static Reading tilt(EntryNight night) {
         return read(night, FieldModel::tiltPx, FieldModel::tiltErrorPx);
     }
 
+    /** The size of it, whichever way the field bends. */
     static Reading curvature(EntryNight night) {
-        return read(night, FieldModel::curvaturePx, FieldModel::curvatureErrorPx);
+        return size(read(night, FieldModel::curvaturePx, FieldModel::curvatureErrorPx));
+    }
+
+    private static Reading size(Reading signed) {
+        return signed.value().isPresent()
+                ? Reading.of(Math.abs(signed.value().getAsDouble()), signed.frames())
+                : signed;
     }
 
     private static Reading read(

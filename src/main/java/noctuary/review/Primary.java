@@ -1,5 +1,6 @@
 package noctuary.review;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,13 +16,14 @@ final class Primary {
 
     private Primary() {}
 
-    /** The first of the wanted measures with enough nights on both sides; else the first that both sides have at all. */
+    /** The first of the wanted measures with enough nights on both sides; else the first that both sides have at all. It comes first. */
     static List<MeasureNights> named(Change change, List<MeasureNights> measures) {
         String primary = first(change, measures, ENOUGH_NIGHTS)
                 .or(() -> first(change, measures, 1))
                 .orElse("");
         return measures.stream()
                 .map(m -> new MeasureNights(m.measure(), m.measure().id().equals(primary), m.before(), m.after()))
+                .sorted(Comparator.comparing(m -> !m.primary()))
                 .toList();
     }
 

@@ -38,6 +38,11 @@ final class Sentence {
 
     private String same() {
         Shift s = shift.orElseThrow();
+        if (s.low() * s.high() > 0) {
+            String way = s.value() < 0 ? " fell by " : " rose by ";
+            return measure.label() + way + amount(s.value()) + share(s.value()) + " over " + nights() + taken()
+                    + ", but one of so many measures may do that by chance.";
+        }
         return "No difference seen over " + nights() + taken() + "; " + measure.label()
                 + " may still have fallen by up to " + amount(Math.max(0, -s.low())) + " or risen by up to "
                 + amount(Math.max(0, s.high())) + ".";

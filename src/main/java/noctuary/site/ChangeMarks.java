@@ -3,6 +3,7 @@ package noctuary.site;
 import java.time.LocalDate;
 import java.util.List;
 import noctuary.measure.RigSheet;
+import noctuary.review.Change;
 import noctuary.review.ChangeKind;
 import noctuary.review.EntryNight;
 import noctuary.review.Review;
@@ -12,8 +13,12 @@ import noctuary.site.page.Link;
 final class ChangeMarks {
     private ChangeMarks() {}
 
-    /** @param page that tells more */
-    record Mark(LocalDate date, String text, Address page) {}
+    /**
+     * @param text short, for a chart
+     * @param title in full
+     * @param page that tells more
+     */
+    record Mark(LocalDate date, String text, String title, Address page) {}
 
     static List<Mark> of(SiteContent content) {
         return marks(content.reviews());
@@ -42,11 +47,17 @@ final class ChangeMarks {
                 .orElseGet(() -> Link.plain(line));
     }
 
+    private static String brief(Change change) {
+        boolean named = change.kind() == ChangeKind.RIG || change.kind() == ChangeKind.SITE;
+        return named ? change.after().name() : ReviewText.title(change);
+    }
+
     private static List<Mark> marks(List<Review> reviews) {
         return reviews.stream()
                 .filter(r -> r.change().date().isPresent())
                 .map(r -> new Mark(
                         r.change().date().get(),
+                        brief(r.change()),
                         ReviewText.title(r.change()),
                         Address.change(r.change().id())))
                 .toList();

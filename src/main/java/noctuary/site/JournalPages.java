@@ -65,7 +65,7 @@ final class JournalPages {
 
     private JournalPage.ChangeMark mark(Address here, ChangeMarks.Mark change) {
         String href = here.to(change.page());
-        return new JournalPage.ChangeMark(change.date().toString(), Link.of(change.text(), href));
+        return new JournalPage.ChangeMark(change.date().toString(), Link.of(change.title(), href));
     }
 
     private List<Labelled> totals(List<EntrySheet> entries, List<Usage> usage) {

@@ -65,28 +65,15 @@ final class ReviewRows {
                 ReviewText.words(m.verdict()),
                 ReviewText.tone(Optional.of(m.verdict())),
                 m.why(),
-                ReviewText.value(measure, m.before()),
-                ReviewText.value(measure, m.after()),
-                shift(m),
-                m.p().isPresent() ? Numerals.fixed(m.p(), 4) : "",
+                middles(m),
+                ReviewGrounds.of(m),
                 ReviewCharts.nights(m),
                 values);
     }
 
-    private static String shift(MeasureReview m) {
-        if (m.shift().isEmpty()) {
-            return "";
-        }
-        double shift = m.shift().getAsDouble();
-        int decimals = ReviewText.decimals(m.before().orElse(shift));
-        String text = ReviewText.signed(shift, decimals);
-        boolean interval = Double.isFinite(m.low().orElse(Double.NaN))
-                && Double.isFinite(m.high().orElse(Double.NaN));
-        if (interval) {
-            text += " (" + ReviewText.signed(m.low().getAsDouble(), decimals) + " to "
-                    + ReviewText.signed(m.high().getAsDouble(), decimals) + ")";
-        }
-        return ReviewText.withUnit(text, m.nights().measure().unit());
+    private static String middles(MeasureReview m) {
+        String before = m.before().isPresent() ? ReviewText.number(m.before().getAsDouble()) : "–";
+        return before + " → " + ReviewText.value(m.nights().measure(), m.after());
     }
 
     private ValueRow value(String side, Measure measure, NightValue n) {

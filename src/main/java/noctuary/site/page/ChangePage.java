@@ -62,13 +62,12 @@ public record ChangePage(
             String verdict,
             String tone,
             String why,
-            String before,
-            String after,
-            String shift,
-            String p,
+            String middles,
+            List<Labelled> grounds,
             Drawing plot,
             List<ValueRow> values) {
         public MeasurePart {
+            grounds = List.copyOf(grounds);
             values = List.copyOf(values);
         }
     }
