@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param measures with a value on both sides, each with its verdict
  * @param absent the others, with the reason
- * @param leftOut entries that would belong to a side, but whose night nobody tells
+ * @param leftOut entries that would belong to a side, but whose night, or that of some frames, nobody tells
  * @param coincidences what else was not the same, in sentences
  * @param foretold by arithmetic; empty unless whole rigs are compared
  * @param test for an open question

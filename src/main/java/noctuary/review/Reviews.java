@@ -93,17 +93,29 @@ public final class Reviews {
                 test);
     }
 
-    /** Entries with one of the rigs, at one of the sites, whose night is not known. */
+    /** Entries with one of the rigs, at one of the sites, whose night is not known; and frames without a time. */
     private List<String> leftOut(Change change) {
         Predicate<EntrySheet> belongs = change.kind() == ChangeKind.SITE
                 ? e -> named(change, EntryNight::site, e.entry().site().map(Typed::value))
                 : e -> named(change, EntryNight::rig, e.entry().rig().map(Typed::value));
         return entries.stream()
-                .filter(e -> e.night().value().isEmpty())
                 .filter(belongs)
-                .map(e -> e.entry().slug())
+                .flatMap(e -> timeless(e).stream())
                 .sorted()
                 .toList();
+    }
+
+    private static Optional<String> timeless(EntrySheet sheet) {
+        String slug = sheet.entry().slug();
+        if (sheet.night().value().isEmpty()) {
+            return Optional.of(slug);
+        }
+        long frames = sheet.frames().stream()
+                .filter(f -> f.counted() && f.report().taken().isEmpty())
+                .count();
+        return frames == 0 || sheet.courses().isEmpty()
+                ? Optional.empty()
+                : Optional.of(slug + " (" + frames + (frames == 1 ? " frame)" : " frames)"));
     }
 
     private static boolean named(Change change, Function<EntryNight, String> key, Optional<String> id) {

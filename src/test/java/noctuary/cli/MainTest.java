@@ -48,8 +48,9 @@ class MainTest {
     @Test
     void helpTeachesEveryCommand() {
         assertThat(run("--help")).isZero();
-        assertThat(out.toString()).contains("begin", "note", "render", "watch", "measure", "check", "Exit status");
-        for (String command : List.of("begin", "note", "render", "watch", "measure", "check")) {
+        assertThat(out.toString())
+                .contains("begin", "note", "render", "watch", "measure", "review", "check", "Exit status");
+        for (String command : List.of("begin", "note", "render", "watch", "measure", "review", "check")) {
             assertThat(run(command, "--help")).as(command).isZero();
         }
     }

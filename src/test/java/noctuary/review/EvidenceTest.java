@@ -87,6 +87,19 @@ class EvidenceTest {
     }
 
     @Test
+    void framesWithoutATimeAreLeftOutAndCounted() {
+        frames("a", "2025-06-10", 2.6, 900, 1.2);
+        frames("b", "2025-09-10", 3.2, 400, 1.4);
+        journal.small().frame("b", "timeless.fits", FrameDraft.stars(9, 4).card("EXPTIME", "120.0"));
+        assertThat(after("fwhmArcsec").frames()).isEqualTo(3);
+        assertThat(journal.reviews()
+                        .around("rig-heron-2025-08-01")
+                        .orElseThrow()
+                        .leftOut())
+                .containsExactly("b (1 frame)");
+    }
+
+    @Test
     void noiseInCountsComparesOnlyAlikeExposures() {
         frames("a", "2025-06-10", 2.6, 900, 1.2);
         frames("b", "2025-09-10", 3.2, 400, 1.4);

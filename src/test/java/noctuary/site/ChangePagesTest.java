@@ -47,7 +47,9 @@ class ChangePagesTest {
     void everyMeasureHasOnePlotAndTheNightsBehindIt() throws IOException {
         Document page = page("changes/rig-heron/index.html");
         assertThat(page.select(".measures > li")).isNotEmpty().allSatisfy(measure -> {
-            assertThat(measure.select(".intervals").size()).as("wide and narrow").isIn(0, 2);
+            assertThat(measure.select(".intervals").size())
+                    .as("wide and narrow")
+                    .isIn(0, 2);
             assertThat(measure.select("tbody tr")).isNotEmpty();
             assertThat(measure.select("tbody tr td").eachText()).contains("before", "after");
         });
@@ -65,7 +67,9 @@ class ChangePagesTest {
 
     @Test
     void aNoteLeadsToTheChangeItTellsOf() throws IOException {
-        Element line = page("entries/long-tube/index.html").select("#changed ~ .body li").first();
+        Element line = page("entries/long-tube/index.html")
+                .select("#changed ~ .body li")
+                .first();
         assertThat(line.select("a").attr("href")).startsWith("../../changes/");
     }
 
