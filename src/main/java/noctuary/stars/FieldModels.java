@@ -6,15 +6,14 @@ import java.util.Optional;
 import noctuary.stats.Robust;
 
 /**
- * Reads tilt and curvature out of the surface of widths: 1, x, y from ten stars on, x², xy, y² from thirty, and from
- * sixty the fourth power of the distance from the middle, as which the faults of a corrector grow.
+ * Reads tilt and curvature out of the surface of widths: 1, x, y from ten stars on; from thirty also x², xy, y² and the
+ * fourth power of the distance from the middle, as which the faults of a corrector grow.
  */
 final class FieldModels {
     private static final int FEWEST = 10;
     private static final int LINEAR = 3;
     private static final int QUADRATIC = 6;
-    private static final int FOR_QUADRATIC = 30;
-    private static final int FOR_FOURTH = 60;
+    private static final int FOR_BENT = 30;
     /** Share of the width within which the start of the fit takes stars for alike. */
     private static final double ALIKE = 0.03;
 
@@ -37,7 +36,7 @@ final class FieldModels {
 
     private FieldModel model(List<MeasuredStar> stars, double sharedError) {
         int n = stars.size();
-        int terms = n >= FOR_FOURTH ? QUADRATIC + 1 : n >= FOR_QUADRATIC ? QUADRATIC : LINEAR;
+        int terms = n >= FOR_BENT ? QUADRATIC + 1 : LINEAR;
         double[][] basis =
                 stars.stream().map(s -> basis(s.star(), terms)).toArray(double[][]::new);
         double[] value = stars.stream().mapToDouble(s -> s.shape().fwhm()).toArray();
@@ -59,27 +58,42 @@ final class FieldModels {
     }
 
     private FieldModel model(int n, Surface s, double sharedError) {
-        double[] c = s.coefficient();
-        double toX = 2 * Math.hypot(1, aspect);
-        double toY = toX / aspect;
-        double tiltX = toX * c[1];
-        double tiltY = toY * c[2];
-        double tilt = Math.hypot(tiltX, tiltY);
-        double[] along = {0, toX * tiltX / tilt, toY * tiltY / tilt, 0, 0, 0, 0};
-        boolean quadratic = s.terms() >= QUADRATIC;
+        boolean bent = s.terms() > LINEAR;
         double[] corners = {0, 0, 0, 1, 0, 1, 1};
         double[] radial = {0, 0, 0, (1 + aspect * aspect) / 2, 0, (1 + 1 / (aspect * aspect)) / 2, 1};
+        double centre = s.coefficient()[0];
+        double shared = sharedError * centre;
+        double toX = 2 * Math.hypot(1, aspect);
+        Tilt tilt = Tilt.of(s, toX, toX / aspect);
         return new FieldModel(
                 n,
-                c[0],
-                Math.hypot(Math.sqrt(s.covariance()[0]), sharedError * c[0]),
-                quadratic ? s.combined(corners) : Double.NaN,
-                quadratic ? Math.sqrt(s.varianceOf(corners)) : Double.NaN,
-                tilt,
-                tilt > 0 ? Math.sqrt(s.varianceOf(along)) : Double.NaN,
-                Math.toDegrees(Math.atan2(tiltY, tiltX)),
-                quadratic ? s.combined(radial) : Double.NaN,
-                quadratic ? Math.sqrt(s.varianceOf(radial)) : Double.NaN,
+                bent ? centre : Double.NaN,
+                bent ? Math.sqrt(s.covariance()[0] + shared * shared) : Double.NaN,
+                bent ? s.combined(corners) : Double.NaN,
+                bent ? Math.sqrt(s.varianceOf(corners)) : Double.NaN,
+                tilt.amount(),
+                tilt.error(),
+                tilt.directionDeg(),
+                bent ? s.combined(radial) : Double.NaN,
+                bent ? Math.sqrt(s.varianceOf(radial)) : Double.NaN,
                 Math.sqrt(s.ownVariance()));
+    }
+
+    /** The linear part of a surface; no direction where noise alone could give it. */
+    private record Tilt(double amount, double error, double directionDeg) {
+        private static final double LEAST_ERRORS = 2;
+
+        /** Noise across the tilt always adds to its length, by its variance to the square; that is taken off. */
+        static Tilt of(Surface s, double toX, double toY) {
+            double x = toX * s.coefficient()[1];
+            double y = toY * s.coefficient()[2];
+            double length = Math.max(1e-12, Math.hypot(x, y));
+            double along = s.varianceOf(new double[] {0, toX * x / length, toY * y / length, 0, 0, 0, 0});
+            double across = s.varianceOf(new double[] {0, -toX * y / length, toY * x / length, 0, 0, 0, 0});
+            double amount = Math.sqrt(Math.max(0, length * length - across));
+            double error = Math.sqrt(along);
+            boolean clear = amount > LEAST_ERRORS * error;
+            return new Tilt(amount, error, clear ? Math.toDegrees(Math.atan2(y, x)) : Double.NaN);
+        }
     }
 }

@@ -107,11 +107,7 @@ final class Locus {
             amounts += e.mean();
             up += square / (variance * variance);
             down += 1 / variance;
-            for (int a = 0; a < terms; a++) {
-                for (int b = 0; b < terms; b++) {
-                    matrix[a * terms + b] += basis[i][a] * basis[i][b] / variance;
-                }
-            }
+            addProducts(basis[i], 1 / variance, matrix);
         }
         own = own * up / down * n / Math.max(1.0, n - terms);
         strays = new Strays(
@@ -119,17 +115,27 @@ final class Locus {
         return matrix;
     }
 
-    /** Mean products of the scores: the information that the values hold on the coefficients. */
+    /**
+     * The information that the values hold on the coefficients: what it were if it was known which stray and how far,
+     * less what is missing for not knowing it (Louis 1982, J. R. Stat. Soc. B 44, 226).
+     */
     private double[] information() {
+        double[] residual = residuals();
         double[] sum = new double[terms * terms];
         for (int i = 0; i < n; i++) {
-            for (int a = 0; a < terms; a++) {
-                for (int b = 0; b < terms; b++) {
-                    sum[a * terms + b] += basis[i][a] * basis[i][b] * score[i] * score[i];
-                }
-            }
+            Strays.Expected e = strays.of(residual[i], sigma[i]);
+            double variance = sigma[i] * sigma[i];
+            addProducts(basis[i], (1 - e.spread() / variance) / variance, sum);
         }
         return sum;
+    }
+
+    private void addProducts(double[] row, double weight, double[] sum) {
+        for (int a = 0; a < terms; a++) {
+            for (int b = 0; b < terms; b++) {
+                sum[a * terms + b] += weight * row[a] * row[b];
+            }
+        }
     }
 
     private double[] residuals() {
@@ -157,11 +163,9 @@ final class Locus {
             for (int i = 0; i < n; i++) {
                 double s = Math.hypot(error[i], floor);
                 double w = 1 / (s * Math.max(Math.abs(residual[i]), 0.1 * s));
-                for (int a = 0; a < terms; a++) {
-                    right[a] += w * basis[i][a] * value[i];
-                    for (int b = 0; b < terms; b++) {
-                        matrix[a * terms + b] += w * basis[i][a] * basis[i][b];
-                    }
+                addProducts(basis[i], w, matrix);
+                for (int t = 0; t < terms; t++) {
+                    right[t] += w * basis[i][t] * value[i];
                 }
             }
             if (!Cholesky.factor(matrix, terms)) {

@@ -27,6 +27,11 @@ public record Strays(double share, double reach) {
         public double mean() {
             return chance * amount;
         }
+
+        /** Variance of it. */
+        public double spread() {
+            return chance * (variance + (1 - chance) * amount * amount);
+        }
     }
 
     /**
