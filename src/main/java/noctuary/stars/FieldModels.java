@@ -1,64 +1,44 @@
 package noctuary.stars;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import noctuary.stats.Robust;
 
-/**
- * Reads tilt and curvature out of the surface of widths: 1, x, y from ten stars on; from thirty also x², xy, y² and the
- * fourth power of the distance from the middle, as which the faults of a corrector grow.
- */
+/** Reads tilt and curvature out of the surface of widths, which from {@link FieldBasis} has its terms. */
 final class FieldModels {
     private static final int FEWEST = 10;
-    private static final int LINEAR = 3;
-    private static final int QUADRATIC = 6;
-    private static final int FOR_BENT = 30;
     /** Share of the width within which the start of the fit takes stars for alike. */
-    private static final double ALIKE = 0.03;
+    static final double ALIKE = 0.03;
 
-    private final int width;
-    private final int height;
-    private final double aspect;
+    private final FieldBasis basis;
 
-    private FieldModels(int width, int height) {
-        this.width = width;
-        this.height = height;
-        this.aspect = (double) height / width;
+    private FieldModels(FieldBasis basis) {
+        this.basis = basis;
     }
 
     /** @param sharedError relative error that all widths have in common */
     static Optional<FieldModel> of(List<MeasuredStar> stars, int width, int height, double sharedError) {
         return stars.size() < FEWEST
                 ? Optional.empty()
-                : Optional.of(new FieldModels(width, height).model(stars, sharedError));
+                : Optional.of(new FieldModels(new FieldBasis(width, height)).model(stars, sharedError));
     }
 
     private FieldModel model(List<MeasuredStar> stars, double sharedError) {
         int n = stars.size();
-        int terms = n >= FOR_BENT ? QUADRATIC + 1 : LINEAR;
-        double[][] basis =
-                stars.stream().map(s -> basis(s.star(), terms)).toArray(double[][]::new);
+        int terms = FieldBasis.termsFor(n);
+        double[][] bases = stars.stream()
+                .map(s -> basis.at(s.star().x(), s.star().y(), terms))
+                .toArray(double[][]::new);
         double[] value = stars.stream().mapToDouble(s -> s.shape().fwhm()).toArray();
         double[] error = stars.stream()
                 .mapToDouble(s -> s.shape().logFwhmError() * s.shape().fwhm())
                 .toArray();
-        return model(n, Locus.fit(basis, value, error, ALIKE * Robust.median(value)), sharedError);
-    }
-
-    private double[] basis(Star star, int terms) {
-        double x = 2 * (star.x() + 0.5) / width - 1;
-        double y = 2 * (star.y() + 0.5) / height - 1;
-        double r2 = (x * x + aspect * aspect * y * y) / (1 + aspect * aspect);
-        double[] basis = Arrays.copyOf(Surface.basis(x, y, Math.min(QUADRATIC, terms)), terms);
-        if (terms > QUADRATIC) {
-            basis[QUADRATIC] = r2 * r2;
-        }
-        return basis;
+        return model(n, Locus.fit(bases, value, error, ALIKE * Robust.median(value)), sharedError);
     }
 
     private FieldModel model(int n, Surface s, double sharedError) {
-        boolean bent = s.terms() > LINEAR;
+        boolean bent = s.terms() == FieldBasis.BENT;
+        double aspect = basis.aspect();
         double[] corners = {0, 0, 0, 1, 0, 1, 1};
         double[] radial = {0, 0, 0, (1 + aspect * aspect) / 2, 0, (1 + 1 / (aspect * aspect)) / 2, 1};
         double centre = s.coefficient()[0];

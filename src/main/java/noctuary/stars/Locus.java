@@ -18,12 +18,17 @@ final class Locus {
     private static final double LEAST_REACH = 2;
     /** Weight of the expectation that none strays, in values. */
     private static final double DOUBT = 1;
+    private static final double LEAST_SPREAD = 1 / 6.0;
+    private static final double MOST_SHARE = 0.9;
+    /** Share of strays from which the fit is tried from below as well. */
+    private static final double MANY = 0.25;
 
     private final double[][] basis;
     private final double[] value;
     private final double[] error;
     private final int n;
     private final int terms;
+    private final double least;
     private final double leastReach;
     private final double[] score;
     private final double[] sigma;
@@ -31,7 +36,7 @@ final class Locus {
     private double own;
     private Strays strays;
 
-    private Locus(double[][] basis, double[] value, double[] error, double floor) {
+    private Locus(double[][] basis, double[] value, double[] error, double alike) {
         this.basis = basis;
         this.value = value;
         this.error = error;
@@ -39,52 +44,75 @@ final class Locus {
         this.terms = basis[0].length;
         this.score = new double[n];
         this.sigma = new double[n];
-        this.coefficient = start(floor);
-        double[] residual = residuals();
-        this.own = Math.pow(Robust.quantile(absolute(residual), 0.3) / 0.385, 2) / 4;
-        this.leastReach = LEAST_REACH * Robust.median(error);
-        this.strays = new Strays(0.15, Math.max(leastReach, 2 * Robust.sigma(residual)));
+        this.least = Math.pow(LEAST_SPREAD * alike, 2);
+        this.leastReach = LEAST_REACH * Math.hypot(Robust.median(error), Math.sqrt(least));
     }
 
     /**
      * @param basis of each value, row after row
-     * @param floor deviation that is nothing to the start
+     * @param alike deviation that is nothing to the start; a sixth of it is the least spread of any values
      */
-    static Surface fit(double[][] basis, double[] value, double[] error, double floor) {
-        return new Locus(basis, value, error, floor).run();
+    static Surface fit(double[][] basis, double[] value, double[] error, double alike) {
+        Locus middle = new Locus(basis, value, error, alike);
+        middle.start(0.5, alike);
+        middle.own = Math.max(middle.least, Math.pow(Robust.quantile(absolute(middle.residuals()), 0.3) / 0.77, 2));
+        middle.run(0.15);
+        if (middle.strays.share() < MANY) {
+            return middle.surface();
+        }
+        Locus low = new Locus(basis, value, error, alike);
+        low.start(0.15, alike);
+        low.own = alike * alike;
+        low.run(0.6);
+        return (low.likelihood() > middle.likelihood() ? low : middle).surface();
     }
 
-    private Surface run() {
-        double[] covariance = new double[terms * terms];
+    private void run(double share) {
+        strays = new Strays(share, Math.max(leastReach, 2 * Robust.sigma(residuals())));
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             double[] matrix = expect();
-            if (!Cholesky.factor(matrix, terms)) {
-                break;
-            }
-            double[] move = new double[terms];
-            for (int i = 0; i < n; i++) {
-                for (int t = 0; t < terms; t++) {
-                    move[t] += basis[i][t] * score[i];
-                }
-            }
-            Cholesky.solve(matrix, terms, move);
-            boolean still = true;
-            for (int t = 0; t < terms; t++) {
-                coefficient[t] += move[t];
-                still &= Math.abs(move[t]) < STILL * Math.sqrt(Cholesky.inverseColumn(matrix, terms, t)[t]);
-            }
-            if (still && pass > 5) {
-                break;
+            if (!Cholesky.factor(matrix, terms) || still(matrix) && pass > 5) {
+                return;
             }
         }
+    }
+
+    /** Moves the coefficients; whether they moved by less than matters. */
+    private boolean still(double[] factor) {
+        double[] move = new double[terms];
+        for (int i = 0; i < n; i++) {
+            for (int t = 0; t < terms; t++) {
+                move[t] += basis[i][t] * score[i];
+            }
+        }
+        Cholesky.solve(factor, terms, move);
+        boolean still = true;
+        for (int t = 0; t < terms; t++) {
+            coefficient[t] += move[t];
+            still &= Math.abs(move[t]) < STILL * Math.sqrt(Cholesky.inverseColumn(factor, terms, t)[t]);
+        }
+        return still;
+    }
+
+    private Surface surface() {
         expect();
         double[] known = information();
+        double[] covariance = new double[terms * terms];
         if (Cholesky.factor(known, terms)) {
             for (int t = 0; t < terms; t++) {
                 System.arraycopy(Cholesky.inverseColumn(known, terms, t), 0, covariance, t * terms, terms);
             }
         }
         return new Surface(coefficient, covariance, own);
+    }
+
+    private double likelihood() {
+        double[] residual = residuals();
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            sum += strays.logDensity(residual[i], Math.sqrt(error[i] * error[i] + own));
+        }
+        return sum;
     }
 
     /** Scores of all values at the present place, then share, reach and spread anew; returns the normal matrix. */
@@ -109,9 +137,9 @@ final class Locus {
             down += 1 / variance;
             addProducts(basis[i], 1 / variance, matrix);
         }
-        own = own * up / down * n / Math.max(1.0, n - terms);
+        own = Math.max(least, own * up / down * n / Math.max(1.0, n - terms));
         strays = new Strays(
-                Math.max(1e-6, Math.min(0.7, chances / (n + DOUBT))), Math.max(leastReach, amounts / chances));
+                Math.max(1e-6, Math.min(MOST_SHARE, chances / (n + DOUBT))), Math.max(leastReach, amounts / chances));
         return matrix;
     }
 
@@ -153,10 +181,10 @@ final class Locus {
         return Arrays.stream(residual).map(Math::abs).toArray();
     }
 
-    private double[] start(double floor) {
+    private void start(double quantile, double floor) {
         coefficient = new double[terms];
-        coefficient[0] = WeightedMedian.plain(value, error, floor);
-        for (int pass = 0; pass < START_PASSES; pass++) {
+        coefficient[0] = WeightedMedian.quantile(quantile, value, error, floor);
+        for (int pass = 0; pass < START_PASSES && quantile == 0.5; pass++) {
             double[] residual = residuals();
             double[] matrix = new double[terms * terms];
             double[] right = new double[terms];
@@ -174,6 +202,5 @@ final class Locus {
             Cholesky.solve(matrix, terms, right);
             coefficient = right;
         }
-        return coefficient;
     }
 }

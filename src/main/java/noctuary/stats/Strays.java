@@ -48,6 +48,13 @@ public record Strays(double share, double reach) {
                 chance, sigma * (hazard - u), sigma * sigma * Math.max(0, 1 + u * hazard - hazard * hazard));
     }
 
+    /** Logarithm of the density of a value. */
+    public double logDensity(double residual, double sigma) {
+        double z = residual / sigma;
+        double odds = share / (1 - share) * Math.exp(Math.log(sigma / reach) + logMills(sigma / reach - z));
+        return Math.log(1 - share) - z * z / 2 - Math.log(sigma) - LOG_ROOT_TWO_PI + Math.log1p(odds);
+    }
+
     /** Logarithm of the upper tail of the standard normal distribution over its density. */
     static double logMills(double u) {
         if (u < FAR) {
