@@ -4,39 +4,76 @@ import java.util.List;
 import java.util.Optional;
 import noctuary.stats.Robust;
 
-/**
- * Fits the squares of widths over the field, because it is squares that add up when blurs come together: so a tilted
- * sensor and a corrector at the wrong distance are both within the terms of {@link FieldBasis}.
- */
+/** Reads tilt and curvature out of the surface of widths, which has its terms from {@link FieldBasis}. */
 final class FieldModels {
     private static final int FEWEST = 10;
     /** Share of the width within which the start of the fit takes stars for alike. */
     static final double ALIKE = 0.03;
 
-    private FieldModels() {}
+    private final FieldBasis basis;
+
+    private FieldModels(FieldBasis basis) {
+        this.basis = basis;
+    }
 
     /** @param sharedError relative error that all widths have in common */
     static Optional<FieldModel> of(List<MeasuredStar> stars, int width, int height, double sharedError) {
         return stars.size() < FEWEST
                 ? Optional.empty()
-                : Optional.of(model(stars, new FieldBasis(width, height), sharedError));
+                : Optional.of(new FieldModels(new FieldBasis(width, height)).model(stars, sharedError));
     }
 
-    private static FieldModel model(List<MeasuredStar> stars, FieldBasis basis, double sharedError) {
+    private FieldModel model(List<MeasuredStar> stars, double sharedError) {
         int n = stars.size();
         int terms = FieldBasis.termsFor(n);
         double[][] bases = stars.stream()
                 .map(s -> basis.at(s.star().x(), s.star().y(), terms))
                 .toArray(double[][]::new);
-        double[] width = stars.stream().mapToDouble(s -> s.shape().fwhm()).toArray();
-        double[] square = new double[n];
-        double[] error = new double[n];
-        for (int i = 0; i < n; i++) {
-            double own = stars.get(i).shape().logFwhmError() * width[i];
-            square[i] = width[i] * width[i] - own * own;
-            error[i] = 2 * width[i] * own;
+        double[] value = stars.stream().mapToDouble(s -> s.shape().fwhm()).toArray();
+        double[] error = stars.stream()
+                .mapToDouble(s -> s.shape().logFwhmError() * s.shape().fwhm())
+                .toArray();
+        return model(n, Locus.fit(bases, value, error, ALIKE * Robust.median(value)), sharedError);
+    }
+
+    private FieldModel model(int n, Surface s, double sharedError) {
+        boolean bent = s.terms() == FieldBasis.BENT;
+        double aspect = basis.aspect();
+        double[] corners = {0, 0, 0, 1, 0, 1, 1};
+        double[] radial = {0, 0, 0, (1 + aspect * aspect) / 2, 0, (1 + 1 / (aspect * aspect)) / 2, 1};
+        double centre = s.coefficient()[0];
+        double shared = sharedError * centre;
+        double toX = 2 * Math.hypot(1, aspect);
+        Tilt tilt = Tilt.of(s, toX, toX / aspect);
+        return new FieldModel(
+                n,
+                bent ? centre : Double.NaN,
+                bent ? Math.sqrt(s.covariance()[0] + shared * shared) : Double.NaN,
+                bent ? s.combined(corners) : Double.NaN,
+                bent ? Math.sqrt(s.varianceOf(corners)) : Double.NaN,
+                tilt.amount(),
+                tilt.error(),
+                tilt.directionDeg(),
+                bent ? s.combined(radial) : Double.NaN,
+                bent ? Math.sqrt(s.varianceOf(radial)) : Double.NaN,
+                Math.sqrt(s.ownVariance()));
+    }
+
+    /** The linear part of a surface; no direction where noise alone could give it. */
+    private record Tilt(double amount, double error, double directionDeg) {
+        private static final double LEAST_ERRORS = 2;
+
+        /** Noise across the tilt always adds to its length, by its variance to the square; that is taken off. */
+        static Tilt of(Surface s, double toX, double toY) {
+            double x = toX * s.coefficient()[1];
+            double y = toY * s.coefficient()[2];
+            double length = Math.max(1e-12, Math.hypot(x, y));
+            double along = s.varianceOf(new double[] {0, toX * x / length, toY * y / length, 0, 0, 0, 0});
+            double across = s.varianceOf(new double[] {0, -toX * y / length, toY * x / length, 0, 0, 0, 0});
+            double amount = Math.sqrt(Math.max(0, length * length - across));
+            double error = Math.sqrt(along);
+            boolean clear = amount > LEAST_ERRORS * error;
+            return new Tilt(amount, error, clear ? Math.toDegrees(Math.atan2(y, x)) : Double.NaN);
         }
-        double alike = 2 * ALIKE * Math.pow(Robust.median(width), 2);
-        return new Widths(Locus.fit(bases, square, error, alike), basis.aspect(), sharedError).model(n);
     }
 }
