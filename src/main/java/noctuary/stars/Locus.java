@@ -15,11 +15,13 @@ final class Locus {
     /** Change over the standard error at which a coefficient rests. */
     private static final double STILL = 0.003;
     /** Strays of less than this many typical errors cannot be told from noise. */
-    private static final double LEAST_REACH = 2;
+    private static final double LEAST_REACH = 4;
     /** Weight of the expectation that none strays, in values. */
     private static final double DOUBT = 1;
     private static final double LEAST_SPREAD = 1 / 6.0;
     private static final double MOST_SHARE = 0.9;
+    /** Values further below than so many standard deviations count as if they lay there: nothing strays downwards. */
+    private static final double LOWEST = 2.5;
     /** Share of strays from which the fit is tried from below as well. */
     private static final double MANY = 0.25;
 
@@ -110,7 +112,8 @@ final class Locus {
         double[] residual = residuals();
         double sum = 0;
         for (int i = 0; i < n; i++) {
-            sum += strays.logDensity(residual[i], Math.sqrt(error[i] * error[i] + own));
+            double deviation = Math.sqrt(error[i] * error[i] + own);
+            sum += strays.logDensity(Math.max(residual[i], -LOWEST * deviation), deviation);
         }
         return sum;
     }
@@ -126,11 +129,12 @@ final class Locus {
         for (int i = 0; i < n; i++) {
             double variance = error[i] * error[i] + own;
             sigma[i] = Math.sqrt(variance);
-            Strays.Expected e = strays.of(residual[i], sigma[i]);
-            double left = residual[i] - e.mean();
+            double off = Math.max(residual[i], -LOWEST * sigma[i]);
+            Strays.Expected e = strays.of(off, sigma[i]);
+            double left = off - e.mean();
             score[i] = left / variance;
-            double square = (1 - e.chance()) * residual[i] * residual[i]
-                    + e.chance() * (Math.pow(residual[i] - e.amount(), 2) + e.variance());
+            double square = (1 - e.chance()) * off * off
+                    + e.chance() * (Math.pow(off - e.amount(), 2) + e.variance());
             chances += e.chance();
             amounts += e.mean();
             up += square / (variance * variance);
