@@ -20,7 +20,7 @@ final class ShownFigures {
     private static final String BANDING = "banding";
     private static final String STREAK = "drift-streak";
     private static final String CLIPPING = "clipping";
-    private static final String BACKGROUND = "background";
+    private static final String CORNER = "corner-light";
 
     private final Optional<FrameSheet> shown;
     private final Map<Figure, Fact<Quantity>> figures = new EnumMap<>(Figure.class);
@@ -101,7 +101,7 @@ final class ShownFigures {
         Optional<Quantity> known = shown.flatMap(f -> f.measurement().defects())
                 .flatMap(Defects::shading)
                 .map(s -> Quantity.of(part.apply(s).orElse(0.0), figure.unit()));
-        put(figure, BACKGROUND, known, "the frame is too small to tell");
+        put(figure, CORNER, known, "the frame is too small to tell");
     }
 
     private void put(Figure figure, String method, Optional<Quantity> known, String why) {
