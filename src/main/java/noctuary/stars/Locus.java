@@ -18,10 +18,10 @@ final class Locus {
     private static final double LEAST_REACH = 4;
     /** Weight of the expectation that none strays, in values. */
     private static final double DOUBT = 1;
-    private static final double LEAST_SPREAD = 1 / 6.0;
+    private static final double LEAST_SPREAD = 1 / 15.0;
     private static final double MOST_SHARE = 0.9;
     /** Values further below than so many standard deviations count as if they lay there: nothing strays downwards. */
-    private static final double LOWEST = 2.5;
+    private static final double LOWEST = 4;
     /** Share of strays from which the fit is tried from below as well. */
     private static final double MANY = 0.25;
 
@@ -52,7 +52,7 @@ final class Locus {
 
     /**
      * @param basis of each value, row after row
-     * @param alike deviation that is nothing to the start; a sixth of it is the least spread of any values
+     * @param alike deviation that is nothing to the start; a fifteenth of it is the least spread of any values
      */
     static Surface fit(double[][] basis, double[] value, double[] error, double alike) {
         Locus middle = new Locus(basis, value, error, alike);

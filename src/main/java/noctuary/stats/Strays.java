@@ -51,8 +51,9 @@ public record Strays(double share, double reach) {
     /** Logarithm of the density of a value. */
     public double logDensity(double residual, double sigma) {
         double z = residual / sigma;
-        double odds = share / (1 - share) * Math.exp(Math.log(sigma / reach) + logMills(sigma / reach - z));
-        return Math.log(1 - share) - z * z / 2 - Math.log(sigma) - LOG_ROOT_TWO_PI + Math.log1p(odds);
+        double logOdds = Math.log(share / (1 - share) * sigma / reach) + logMills(sigma / reach - z);
+        double more = logOdds > 30 ? logOdds : Math.log1p(Math.exp(logOdds));
+        return Math.log(1 - share) - z * z / 2 - Math.log(sigma) - LOG_ROOT_TWO_PI + more;
     }
 
     /** Logarithm of the upper tail of the standard normal distribution over its density. */
