@@ -14,7 +14,8 @@ final class DriftText {
 
     static List<String> of(List<NightCourse> courses) {
         return courses.stream()
-                .flatMap(course -> course.drift()
+                .flatMap(course -> course
+                        .drift()
                         .map(rate -> (courses.size() > 1 ? Dates.reading(course.night()) + ": " : "") + sentence(rate))
                         .stream())
                 .toList();
@@ -33,6 +34,7 @@ final class DriftText {
                 : Optional.empty();
         double px = MINUTES * Math.hypot(rate.xPxPerMinute(), rate.yPxPerMinute());
         String pixels = Numerals.fixed(px, 1) + " px";
-        return arcsec.map(a -> Numerals.fixed(MINUTES * a, 1) + " arcsec (" + pixels + ")").orElse(pixels);
+        return arcsec.map(a -> Numerals.fixed(MINUTES * a, 1) + " arcsec (" + pixels + ")")
+                .orElse(pixels);
     }
 }

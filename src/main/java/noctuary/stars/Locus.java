@@ -18,6 +18,7 @@ final class Locus {
     private static final double LEAST_REACH = 4;
     /** Weight of the expectation that none strays, in values. */
     private static final double DOUBT = 1;
+
     private static final double LEAST_SPREAD = 1 / 15.0;
     private static final double MOST_SHARE = 0.9;
     /** Values further below than so many standard deviations count as if they lay there: nothing strays downwards. */
@@ -133,8 +134,7 @@ final class Locus {
             Strays.Expected e = strays.of(off, sigma[i]);
             double left = off - e.mean();
             score[i] = left / variance;
-            double square = (1 - e.chance()) * off * off
-                    + e.chance() * (Math.pow(off - e.amount(), 2) + e.variance());
+            double square = (1 - e.chance()) * off * off + e.chance() * (Math.pow(off - e.amount(), 2) + e.variance());
             chances += e.chance();
             amounts += e.mean();
             up += square / (variance * variance);

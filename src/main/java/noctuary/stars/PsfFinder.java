@@ -23,6 +23,7 @@ final class PsfFinder {
     private static final double STEEPEST = 0.08;
     /** Share of the information on beta of a bright star that another must have to be asked. */
     private static final double FAINT_SHARE = 0.05;
+
     private static final int FEWEST_FOR_LOCUS = 8;
     /** Spread of logarithmic width beyond what fields of bad optics have. */
     private static final double MOST_SPREAD = 0.25;

@@ -113,11 +113,13 @@ class DefectsTest {
         SimulatedFrame edgeOn = sky(22).add((x, y) -> {
             double along = (x - 600) * 0.97 + (y - 450) * 0.24;
             double across = (y - 450) * 0.97 - (x - 600) * 0.24;
-            return 120 * Math.exp(-Math.pow(along / 300, 2) - Math.abs(across) / 12)
+            return 120
+                    * Math.exp(-Math.pow(along / 300, 2) - Math.abs(across) / 12)
                     * (1 - 0.6 * Math.exp(-across * across / 8));
         });
         assertThat(find(edgeOn.whiteNoise(SIGMA)).driftStreak().orElseThrow()).isZero();
-        SimulatedFrame veils = sky(23).add((x, y) -> 30 * Math.pow(Math.sin((y - 0.5 * x) / 4.0 + Math.sin(x / 90.0)), 2));
+        SimulatedFrame veils =
+                sky(23).add((x, y) -> 30 * Math.pow(Math.sin((y - 0.5 * x) / 4.0 + Math.sin(x / 90.0)), 2));
         assertThat(find(veils.whiteNoise(SIGMA)).driftStreak().orElseThrow()).isZero();
     }
 

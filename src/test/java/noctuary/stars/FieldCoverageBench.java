@@ -88,9 +88,18 @@ public final class FieldCoverageBench {
         long covered = IntStream.range(0, off.length)
                 .filter(i -> Math.abs(off[i]) <= stated[i])
                 .count();
-        double mean = IntStream.range(0, off.length).mapToDouble(i -> off[i]).average().orElse(Double.NaN);
-        double square = IntStream.range(0, off.length).mapToDouble(i -> off[i] * off[i]).average().orElse(Double.NaN);
-        double error = IntStream.range(0, off.length).mapToDouble(i -> stated[i]).average().orElse(Double.NaN);
+        double mean = IntStream.range(0, off.length)
+                .mapToDouble(i -> off[i])
+                .average()
+                .orElse(Double.NaN);
+        double square = IntStream.range(0, off.length)
+                .mapToDouble(i -> off[i] * off[i])
+                .average()
+                .orElse(Double.NaN);
+        double error = IntStream.range(0, off.length)
+                .mapToDouble(i -> stated[i])
+                .average()
+                .orElse(Double.NaN);
         print(
                 "  %-14s %5.1f %%  %+.4f  %.4f  %.4f",
                 claim.name, 100.0 * covered / off.length, mean, Math.sqrt(square - mean * mean), error);
