@@ -54,6 +54,13 @@ final class Methods {
         titles.put("back-focus", "Back focus and filter glass");
         titles.put("mount-load", "Mount load");
         titles.put("matching", "Matching of stars");
+        titles.put("depth", "Depth from the same stars");
+        titles.put("foretold", "What arithmetic foretells");
+        titles.put("background-rate", "Background rate and noise in an hour");
+        titles.put("moonlight", "Sun, Moon and moonlight");
+        titles.put("changes", "Before and after a change");
+        titles.put("verdicts", "Verdicts");
+        titles.put("fair-test", "A fair test");
         titles.put("preview", "Previews");
         titles.put("disagreement", "When two origins disagree");
         return titles;
