@@ -48,6 +48,8 @@ final class EntryPages {
                 pictures.stars(),
                 sheet.frames().size() > 1 ? charts.course(sheet) : null,
                 observations(sheet),
+                DriftText.of(sheet.courses()),
+                PlaneRows.of(sheet),
                 frames.rows(),
                 pictures.versions(),
                 sheet.entry().lost().stream().map(EntryPages::lost).toList(),

@@ -43,10 +43,12 @@ final class Methods {
         titles.put("half-flux-radius", "Half-flux radius");
         titles.put("field-map", "Star shapes across the field");
         titles.put("background", "Background and noise");
+        titles.put("corner-light", "Light and shade in the corners");
         titles.put("hot-pixels", "Hot pixels");
         titles.put("banding", "Banding");
         titles.put("drift-streak", "Drift streaks");
         titles.put("clipping", "Clipping");
+        titles.put("course", "The course of a night");
         titles.put("airmass", "Airmass");
         titles.put("guiding", "Guiding");
         titles.put("back-focus", "Back focus and filter glass");
