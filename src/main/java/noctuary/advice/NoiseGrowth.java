@@ -1,0 +1,114 @@
+package noctuary.advice;
+
+import static noctuary.advice.Words.fixed;
+import static noctuary.advice.Words.say;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import noctuary.measure.FrameReport;
+import noctuary.measure.FrameSheet;
+import noctuary.stars.Star;
+import noctuary.stats.Robust;
+
+/**
+ * Whether noise fell as the root of the number of frames, from one entry's frames and its stack. The stack's counts are
+ * brought to those of a frame by the light of their brightest stars.
+ *
+ * @param frames that the stack holds
+ * @param single noise of one frame, counts
+ * @param stack noise of the stack, counts of a frame
+ * @param stackError of that, from the star light
+ */
+public record NoiseGrowth(int frames, double single, double stack, double stackError) {
+    private static final int STARS = 25;
+    private static final int FEWEST_STARS = 8;
+    private static final double ERRORS = 3;
+    /** Excess variance that is worth a word. */
+    private static final double LEAST_FLOOR = 0.2;
+
+    static Optional<NoiseGrowth> of(EntryContext context) {
+        List<FrameSheet> lights = context.lights();
+        Optional<FrameSheet> stack =
+                context.sheet().stack().filter(s -> s.measurement().readable());
+        if (lights.size() < 2 || stack.isEmpty() || stack.get().measurement().planes().size() != 1) {
+            return Optional.empty();
+        }
+        double[] noise = noise(lights);
+        double[] ratios = lights.stream()
+                .map(f -> lightRatio(stack.get(), f))
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .toArray();
+        double[] stacked = noise(List.of(stack.get()));
+        if (noise.length < 2 || ratios.length < 2 || stacked.length == 0) {
+            return Optional.empty();
+        }
+        double scale = Robust.median(ratios);
+        double error = Math.max(0.02, Robust.medianError(ratios) / scale);
+        double counts = stacked[0] / scale;
+        return Optional.of(new NoiseGrowth(lights.size(), Robust.median(noise), counts, error * counts));
+    }
+
+    /** Light in the stack over light in the frame, star by star from the brightest on. */
+    private static OptionalDouble lightRatio(FrameSheet stack, FrameSheet frame) {
+        List<Star> a = bright(stack);
+        List<Star> b = bright(frame);
+        int n = Math.min(a.size(), b.size());
+        return n < FEWEST_STARS
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Robust.median(IntStream.range(0, n)
+                        .mapToDouble(i -> a.get(i).flux() / b.get(i).flux())
+                        .toArray()));
+    }
+
+    private static List<Star> bright(FrameSheet file) {
+        return file.stars().stream().filter(Star::measured).limit(STARS).toList();
+    }
+
+    private static double[] noise(List<FrameSheet> files) {
+        return files.stream()
+                .flatMap(f -> f.report().background().stream())
+                .mapToDouble(FrameReport.Sky::noise)
+                .toArray();
+    }
+
+    /** The noise that one frame and the root of their number foretell. */
+    public double foretold() {
+        return single / Math.sqrt(frames);
+    }
+
+    public FloorModel model() {
+        return FloorModel.fit(new double[] {1, frames}, new double[] {single * single, stack * stack});
+    }
+
+    /** Whether something stays that does not average out, clearly more than the errors. */
+    public boolean hasFloor() {
+        double excess = stack * stack - foretold() * foretold();
+        return excess > LEAST_FLOOR * foretold() * foretold() && stack - foretold() > ERRORS * stackError;
+    }
+
+    private boolean smoothed() {
+        return foretold() - stack > ERRORS * stackError && stack < 0.85 * foretold();
+    }
+
+    public String sentence() {
+        String numbers = say(
+                "One frame has a noise of %s counts; %s frames should have %s, the stack has %s ± %s.",
+                fixed(single, 2), frames, fixed(foretold(), 2), fixed(stack, 2), fixed(stackError, 2));
+        if (smoothed()) {
+            return numbers + " That is less than the root of time can give: the frames were interpolated or smoothed when "
+                    + "they were combined, so the two cannot be compared pixel by pixel.";
+        }
+        if (!hasFloor()) {
+            return numbers + " So far the noise falls with the root of the time.";
+        }
+        long stop = Math.round(model().breakFrames().orElseThrow());
+        return numbers
+                + say(
+                        " Something stays that does not average out: from about %s on, more of them hardly help until "
+                                + "calibration or dithering is mended.",
+                        Words.count(stop, "frame", "frames"));
+    }
+}
