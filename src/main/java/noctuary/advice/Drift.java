@@ -1,18 +1,20 @@
 package noctuary.advice;
 
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import noctuary.measure.CourseFrame;
 import noctuary.measure.NightCourse;
 import noctuary.measure.Observation;
-import noctuary.stats.TheilSen;
+import noctuary.stats.Robust;
 
 /**
  * Stars that widened steadily through a night, as the night's course has found them to do.
  *
- * @param middleOverStart width half way over width at the start, airmass taken out where it is known
- * @param endOverStart the same at the last frame
+ * @param middleOverStart median width over that of the first frames (a quarter of them), airmass taken out where it is
+ *     known
+ * @param endOverStart the same of the last quarter
  */
 record Drift(double middleOverStart, double endOverStart, String evidence) {
     /** Widths grow with this power of the airmass: Kolmogorov turbulence, Roddier 1981. */
@@ -40,13 +42,13 @@ record Drift(double middleOverStart, double endOverStart, String evidence) {
         if (seen.isEmpty() || frames.size() < 4) {
             return Optional.empty();
         }
-        double[] hours = hours(frames);
-        TheilSen line = TheilSen.fit(hours, atZenith(frames));
-        double last = hours[hours.length - 1];
-        double start = line.at(0);
-        return start > 0
-                ? Optional.of(new Drift(
-                        line.at(last / 2) / start, line.at(last) / start, seen.get().evidence()))
+        double[] widths = atZenith(frames);
+        int few = Math.max(1, widths.length / 4);
+        double start = Robust.median(Arrays.copyOf(widths, few));
+        double end = Robust.median(Arrays.copyOfRange(widths, widths.length - few, widths.length));
+        double middle = Math.max(start, Robust.median(widths));
+        return end > start
+                ? Optional.of(new Drift(middle / start, end / start, seen.get().evidence()))
                 : Optional.empty();
     }
 

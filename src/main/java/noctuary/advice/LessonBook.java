@@ -35,24 +35,32 @@ final class LessonBook {
         List<LessonState> lessons = new ArrayList<>();
         for (int i = byNight.size() - 1; i >= 0; i--) {
             EntrySheet opener = byNight.get(i);
-            for (Entry.Lesson lesson : opener.entry().lessons()) {
-                lessons.add(new LessonState(
-                        lesson.id(),
-                        lesson.about(),
-                        lesson.todo(),
-                        opener.entry().slug(),
-                        Optional.ofNullable(closedBy.get(lesson.id())),
-                        seenAgain(lesson.about(), opener)));
-            }
+            opener.entry().lessons().forEach(lesson -> lessons.add(state(lesson, opener, closedBy.get(lesson.id()))));
         }
         return lessons;
     }
 
-    private List<String> seenAgain(String about, EntrySheet opener) {
+    private LessonState state(Entry.Lesson lesson, EntrySheet opener, String closer) {
+        List<EntrySheet> again = seenAgain(lesson.about(), opener);
+        LocalDate closed = byNight.stream()
+                .filter(e -> e.entry().slug().equals(closer))
+                .map(LessonBook::night)
+                .findFirst()
+                .orElse(LocalDate.MAX);
+        return new LessonState(
+                lesson.id(),
+                lesson.about(),
+                lesson.todo(),
+                opener.entry().slug(),
+                Optional.ofNullable(closer),
+                again.stream().map(e -> e.entry().slug()).toList(),
+                again.stream().anyMatch(e -> night(e).isAfter(closed)));
+    }
+
+    private List<EntrySheet> seenAgain(String about, EntrySheet opener) {
         return byNight.stream()
                 .filter(e -> e.night().value().isPresent() && night(e).isAfter(night(opener)))
                 .filter(e -> returned(about, e))
-                .map(e -> e.entry().slug())
                 .toList();
     }
 

@@ -51,7 +51,11 @@ final class LimitReports {
                 .sorted(Limit.LARGEST_FIRST)
                 .map(Limit::finding)
                 .toList();
-        return standing.isEmpty() && sharp.isPresent() ? List.of(nothing(sharp.get(), deep)) : standing;
+        boolean troubled = entry.sheet().courses().stream()
+                .anyMatch(course -> !course.observations().isEmpty());
+        return standing.isEmpty() && sharp.isPresent() && !troubled
+                ? List.of(nothing(sharp.get(), deep))
+                : standing;
     }
 
     private static Finding nothing(Sharpness sharp, Depth deep) {

@@ -5,16 +5,14 @@ import static noctuary.advice.Words.say;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
+import noctuary.measure.FrameMatch;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
-import noctuary.stars.Star;
 import noctuary.stats.Robust;
 
 /**
  * Whether noise fell as the root of the number of frames, from one entry's frames and its stack. The stack's counts are
- * brought to those of a frame by the light of their brightest stars.
+ * brought to those of a frame by the light of the stars that both hold.
  *
  * @param frames that the stack holds
  * @param single noise of one frame, counts
@@ -22,8 +20,9 @@ import noctuary.stats.Robust;
  * @param stackError of that, from the star light
  */
 public record NoiseGrowth(int frames, double single, double stack, double stackError) {
-    private static final int STARS = 25;
-    private static final int FEWEST_STARS = 8;
+    /** Of the ratio of counts: extinction and the weights of the frames are not taken out. */
+    private static final double LEAST_ERROR = 0.05;
+
     private static final double ERRORS = 3;
     /** Excess variance that is worth a word. */
     private static final double LEAST_FLOOR = 0.2;
@@ -36,35 +35,16 @@ public record NoiseGrowth(int frames, double single, double stack, double stackE
             return Optional.empty();
         }
         double[] noise = noise(lights);
-        double[] ratios = lights.stream()
-                .map(f -> lightRatio(stack.get(), f))
-                .filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble)
-                .toArray();
         double[] stacked = noise(List.of(stack.get()));
-        if (noise.length < 2 || ratios.length < 2 || stacked.length == 0) {
+        Optional<FrameMatch> match = FrameMatch.of(lights.get(0), stack.get()).filter(m -> m.fluxRatio()
+                .isPresent());
+        if (noise.length < 2 || stacked.length == 0 || match.isEmpty()) {
             return Optional.empty();
         }
-        double scale = Robust.median(ratios);
-        double error = Math.max(0.02, Robust.medianError(ratios) / scale);
+        double scale = match.get().fluxRatio().getAsDouble();
+        double error = Math.max(LEAST_ERROR, match.get().fluxRatioError() / scale);
         double counts = stacked[0] / scale;
         return Optional.of(new NoiseGrowth(lights.size(), Robust.median(noise), counts, error * counts));
-    }
-
-    /** Light in the stack over light in the frame, star by star from the brightest on. */
-    private static OptionalDouble lightRatio(FrameSheet stack, FrameSheet frame) {
-        List<Star> a = bright(stack);
-        List<Star> b = bright(frame);
-        int n = Math.min(a.size(), b.size());
-        return n < FEWEST_STARS
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Robust.median(IntStream.range(0, n)
-                        .mapToDouble(i -> a.get(i).flux() / b.get(i).flux())
-                        .toArray()));
-    }
-
-    private static List<Star> bright(FrameSheet file) {
-        return file.stars().stream().filter(Star::measured).limit(STARS).toList();
     }
 
     private static double[] noise(List<FrameSheet> files) {

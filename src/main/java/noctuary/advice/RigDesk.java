@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param sampling pixels across the middle of those widths with this rig
  * @param focal effective focal length as the sky told it
  * @param shapes spacing and tilt as the star shapes tell, latest first
+ * @param swaps the rig as it is first, then with parts of the keeper's other rigs, and those
  * @param findings sentences for page and check
  */
 public record RigDesk(
@@ -19,9 +20,11 @@ public record RigDesk(
         Optional<Spread> sampling,
         Optional<Focal> focal,
         List<Shape> shapes,
+        List<Swap> swaps,
         List<Finding> findings) {
     public RigDesk {
         shapes = List.copyOf(shapes);
+        swaps = List.copyOf(swaps);
         findings = List.copyOf(findings);
     }
 

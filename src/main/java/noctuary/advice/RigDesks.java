@@ -21,14 +21,19 @@ final class RigDesks {
     private static final int FEWEST_NIGHTS = 3;
 
     private final List<EntryContext> entries;
+    private final Optional<RigDesk.Spread> seeing;
+    private final Swaps swaps;
 
-    private RigDesks(List<EntryContext> entries) {
+    private RigDesks(List<EntryContext> entries, Map<String, RigSheet> rigs) {
         this.entries = entries;
+        this.seeing = seeing();
+        this.swaps = new Swaps(
+                rigs, entries, seeing.map(s -> OptionalDouble.of(s.median())).orElseGet(OptionalDouble::empty));
     }
 
     /** By rig. */
     static Map<String, RigDesk> of(List<EntryContext> entries, Map<String, RigSheet> rigs) {
-        RigDesks desks = new RigDesks(entries);
+        RigDesks desks = new RigDesks(entries, rigs);
         Map<String, RigDesk> all = new LinkedHashMap<>();
         rigs.forEach((id, rig) -> all.put(id, desks.desk(id, rig)));
         return all;
@@ -38,7 +43,6 @@ final class RigDesks {
         List<EntryContext> own =
                 entries.stream().filter(e -> e.rigId().equals(id)).toList();
         RigFigures figures = rig.latest().figures();
-        Optional<RigDesk.Spread> seeing = seeing();
         Optional<RigDesk.Spread> sampling = figures.imageScaleArcsecPerPx().isPresent()
                 ? seeing.map(s -> scaled(s, figures.imageScaleArcsecPerPx().getAsDouble()))
                 : Optional.empty();
@@ -47,7 +51,7 @@ final class RigDesks {
         List<Finding> findings = new ArrayList<>();
         sampling.flatMap(s -> SamplingAdvice.of(s, seeing.orElseThrow(), figures)).ifPresent(findings::add);
         findings.addAll(FocalLengths.findings(focal, lengths));
-        return new RigDesk(seeing, sampling, focal, shapes(own), findings);
+        return new RigDesk(seeing, sampling, focal, shapes(own), swaps.around(id), findings);
     }
 
     /** Widths of all nights with a width, whatever the rig: the air is the same for all. */

@@ -44,7 +44,7 @@ final class Words {
     /** As {@code 4.2 h}, {@code 36 min} or {@code 90 s}. */
     static String time(double seconds) {
         if (seconds < 120) {
-            return significant(seconds) + " s";
+            return (seconds < 10 ? significant(seconds) : Long.toString(Math.round(seconds))) + " s";
         }
         return seconds < 5400 ? Math.round(seconds / 60) + " min" : fixed(seconds / 3600, seconds < 36000 ? 1 : 0) + " h";
     }

@@ -11,6 +11,8 @@ record Address(String path) {
     static final Address TARGETS = new Address("targets/index.html");
     static final Address RIGS = new Address("rigs/index.html");
     static final Address NIGHTS = new Address("nights/index.html");
+    static final Address LESSONS = new Address("lessons/index.html");
+    static final Address SHEET = new Address("lessons/sheet.html");
     static final Address METHOD = new Address("method/index.html");
     static final Address DOWNLOADS = new Address("data/index.html");
 
@@ -24,6 +26,11 @@ record Address(String path) {
 
     static Address rig(String id) {
         return new Address("rigs/" + id + "/index.html");
+    }
+
+    /** The sheet for a night on one target. */
+    static Address sheet(String targetId) {
+        return new Address("lessons/sheet-" + targetId + ".html");
     }
 
     /** The relative way to the top folder: empty or ending in a slash. */
