@@ -28,6 +28,20 @@ final class CornerLimits {
         return limits;
     }
 
+    /** Both terms in a few words, with how many errors they are away from nothing. */
+    static String says(Corners c) {
+        List<String> words = new ArrayList<>();
+        if (c.risePx() > LEAST_ERRORS * c.riseErrorPx()) {
+            words.add(say("spacing, %s errors sure", Math.round(c.risePx() / c.riseErrorPx())));
+        }
+        if (c.tiltPx() > LEAST_ERRORS * c.tiltErrorPx()) {
+            words.add(say(
+                    "tilt towards %s, %s errors sure",
+                    side(c.tiltDirectionDeg()), Math.round(c.tiltPx() / c.tiltErrorPx())));
+        }
+        return words.isEmpty() ? "neither, within errors" : Words.list(words);
+    }
+
     private static Limit spacing(Corners c, OptionalDouble spacingErrorMm) {
         double loss = c.risePx() / (c.centrePx() + c.risePx());
         String text = say(

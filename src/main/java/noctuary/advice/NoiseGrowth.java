@@ -12,7 +12,8 @@ import noctuary.stats.Robust;
 
 /**
  * Whether noise fell as the root of the number of frames, from one entry's frames and its stack. The stack's counts are
- * brought to those of a frame by the light of the stars that both hold.
+ * brought to those of the mean frame by the light of the stars that both hold, so that cloud in some does not count as
+ * noise.
  *
  * @param frames that the stack holds
  * @param single noise of one frame, counts
@@ -20,7 +21,7 @@ import noctuary.stats.Robust;
  * @param stackError of that, from the star light
  */
 public record NoiseGrowth(int frames, double single, double stack, double stackError) {
-    /** Of the ratio of counts: extinction and the weights of the frames are not taken out. */
+    /** Of the ratio of counts: the weights of the frames are not known. */
     private static final double LEAST_ERROR = 0.05;
 
     private static final double ERRORS = 3;
@@ -36,13 +37,21 @@ public record NoiseGrowth(int frames, double single, double stack, double stackE
         }
         double[] noise = noise(lights);
         double[] stacked = noise(List.of(stack.get()));
-        Optional<FrameMatch> match = FrameMatch.of(lights.get(0), stack.get()).filter(m -> m.fluxRatio()
-                .isPresent());
-        if (noise.length < 2 || stacked.length == 0 || match.isEmpty()) {
+        List<FrameMatch> matches = lights.stream()
+                .flatMap(frame -> FrameMatch.of(frame, stack.get()).stream())
+                .filter(m -> m.fluxRatio().isPresent())
+                .toList();
+        if (noise.length < 2 || stacked.length == 0 || matches.size() < lights.size()) {
             return Optional.empty();
         }
-        double scale = match.get().fluxRatio().getAsDouble();
-        double error = Math.max(LEAST_ERROR, match.get().fluxRatioError() / scale);
+        double scale = 1
+                / matches.stream()
+                        .mapToDouble(m -> 1 / m.fluxRatio().getAsDouble())
+                        .average()
+                        .orElseThrow();
+        double error = Math.max(
+                LEAST_ERROR,
+                matches.get(0).fluxRatioError() / matches.get(0).fluxRatio().getAsDouble());
         double counts = stacked[0] / scale;
         return Optional.of(new NoiseGrowth(lights.size(), Robust.median(noise), counts, error * counts));
     }

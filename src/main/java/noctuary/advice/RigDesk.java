@@ -41,11 +41,11 @@ public record RigDesk(
             int nights, double measuredMm, double spreadMm, OptionalDouble nominalMm, OptionalDouble factor) {}
 
     /**
-     * One night's field.
+     * One night's field, pixels.
      *
-     * @param risePx the same to all corners, with its error; spacing
+     * @param risePx the same to all corners: spacing
      * @param tiltPx across the diagonal
-     * @param tiltTowards side of the picture
+     * @param says what that looks like, how sure
      */
     public record Shape(
             String slug,
@@ -55,6 +55,5 @@ public record RigDesk(
             double riseErrorPx,
             double tiltPx,
             double tiltErrorPx,
-            String tiltTowards,
-            int stars) {}
+            String says) {}
 }

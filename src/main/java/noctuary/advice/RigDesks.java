@@ -102,7 +102,6 @@ final class RigDesks {
                 c.riseErrorPx(),
                 c.tiltPx(),
                 c.tiltErrorPx(),
-                CornerLimits.side(c.tiltDirectionDeg()),
-                c.stars());
+                CornerLimits.says(c));
     }
 }
