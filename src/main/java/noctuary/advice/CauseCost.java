@@ -37,11 +37,12 @@ public record CauseCost(String cause, int times, double minutes, double usedSeco
 
     /** At the most, because time between exposures is never all exposure. */
     public String sentence() {
+        double ratio = 1 + 60 * minutes / usedSeconds;
+        String times = ratio > 2
+                ? say("%s times as much", Words.fixed(ratio, 1))
+                : say("%s more", Words.percent(ratio - 1));
         String gain = usedSeconds > 0
-                ? say(
-                        ": %s more on those nights, %s mag deeper",
-                        Words.percent(60 * minutes / usedSeconds),
-                        Words.fixed(EqualDepth.magnitudesForTime(1 + 60 * minutes / usedSeconds), 2))
+                ? say(": %s on those nights, %s mag deeper", times, Words.fixed(EqualDepth.magnitudesForTime(ratio), 2))
                 : "";
         return say("Mended, it would have given up to %s of exposure%s.", Words.time(60 * minutes), gain);
     }

@@ -7,4 +7,9 @@ package noctuary.advice;
  * @param settle what would settle the doubt, as a sentence; empty where there is none
  * @param evidence the numbers behind it, without a full stop
  */
-public record Finding(String id, String text, String settle, String evidence) {}
+public record Finding(String id, String text, String settle, String evidence) {
+    /** Whether there is something to settle. */
+    public boolean asksForAction() {
+        return !settle.isEmpty();
+    }
+}

@@ -94,8 +94,8 @@ final class FocalLengths {
             return Optional.empty();
         }
         String text = say(
-                "In %s the focal length was %s %% %s than on the other nights: something in the train sat elsewhere.",
-                entry.slug(), fixed(100 * Math.abs(off), 1), off > 0 ? "longer" : "shorter");
+                "On %s the focal length was %s %% %s than on the other nights: something in the train sat elsewhere.",
+                entry.sheet().night().map(Object::toString).orElse(entry.slug()), fixed(100 * Math.abs(off), 1), off > 0 ? "longer" : "shorter");
         return Optional.of(new Finding(
                 "desk-focal-length-" + entry.slug(),
                 text,

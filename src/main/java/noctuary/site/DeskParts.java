@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import noctuary.advice.RefocusRule;
 import noctuary.advice.RigDesk;
-import noctuary.draw.Framing;
 import noctuary.measure.RigSheet;
 import noctuary.site.page.DeskPart;
 import noctuary.site.page.Drawing;
@@ -15,8 +14,6 @@ import noctuary.sky.DeepSkyObject;
 
 /** The rig desk as printed. */
 final class DeskParts {
-    private static final double MINUTES = 60;
-
     private final Ledger ledger;
     private final Address here;
     private final RigSheet rig;
@@ -42,38 +39,14 @@ final class DeskParts {
                 table.rows());
     }
 
-    /** The largest object that was tried with this rig, in the fields of all rigs. */
+    /** The largest object that was tried with this rig. */
     private Drawing framing() {
-        List<Framing.Field> fields = new ArrayList<>();
-        List<String> names = new ArrayList<>();
-        ledger.content().rigs().values().forEach(other -> {
-            String name = other.note().name().value();
-            names.add(name);
-            var figures = other.latest().figures();
-            if (figures.fieldWidthDeg().isPresent() && figures.fieldHeightDeg().isPresent()) {
-                fields.add(new Framing.Field(
-                        name,
-                        MINUTES * figures.fieldWidthDeg().getAsDouble(),
-                        MINUTES * figures.fieldHeightDeg().getAsDouble()));
-            }
-        });
-        DeepSkyObject target = ledger.entries(rig.slugs()).stream()
+        return ledger.entries(rig.slugs()).stream()
                 .flatMap(sheet -> sheet.target().value().flatMap(Catalogue::find).stream())
                 .filter(o -> o.widthArcmin() > 0)
                 .max(Comparator.comparingDouble(DeepSkyObject::widthArcmin).thenComparing(DeepSkyObject::name))
+                .map(target -> new Frames(ledger).around(target))
                 .orElse(null);
-        if (fields.isEmpty() || target == null) {
-            return null;
-        }
-        Framing framing = new Framing(
-                "Framing of " + target.name(),
-                target.name(),
-                Math.max(target.widthArcmin(), target.heightArcmin()),
-                Math.min(target.widthArcmin(), target.heightArcmin()),
-                names,
-                fields);
-        return Charts.drawing(
-                framing, "framing", target.name() + ", the largest target of this rig, in the fields of every rig, to scale.");
     }
 
     private List<String> focal() {
@@ -82,7 +55,7 @@ final class DeskParts {
 
     private static List<String> focal(RigDesk.Focal f) {
         List<String> lines = new ArrayList<>();
-        String spread = f.nights() > 2 ? " ± " + Numerals.fixed(f.spreadMm(), 1) : "";
+        String spread = f.nights() > 2 && f.spreadMm() >= 0.05 ? " ± " + Numerals.fixed(f.spreadMm(), 1) : "";
         lines.add("Effective focal length as the sky tells it: " + Numerals.fixed(f.measuredMm(), 1) + spread
                 + "\u00a0mm, from " + Numerals.count(f.nights(), "entry", "entries")
                 + (f.nominalMm().isPresent()
