@@ -17,9 +17,7 @@ public record Budget(String unit, double total, List<Term> terms) {
 
     /** Share of the squared total, 0 to 1; absent for a term that is not known. */
     public OptionalDouble share(Term term) {
-        return term.amount().isPresent()
-                ? OptionalDouble.of(term.squared() / (total * total))
-                : OptionalDouble.empty();
+        return term.amount().isPresent() ? OptionalDouble.of(term.squared() / (total * total)) : OptionalDouble.empty();
     }
 
     public Optional<Term> term(String id) {

@@ -31,16 +31,14 @@ public record CauseCost(String cause, int times, double minutes, double usedSeco
     }
 
     private CauseCost plus(CauseCost other) {
-        return new CauseCost(
-                cause, times + other.times, minutes + other.minutes, usedSeconds + other.usedSeconds);
+        return new CauseCost(cause, times + other.times, minutes + other.minutes, usedSeconds + other.usedSeconds);
     }
 
     /** At the most, because time between exposures is never all exposure. */
     public String sentence() {
         double ratio = 1 + 60 * minutes / usedSeconds;
-        String times = ratio > 2
-                ? say("%s times as much", Words.fixed(ratio, 1))
-                : say("%s more", Words.percent(ratio - 1));
+        String times =
+                ratio > 2 ? say("%s times as much", Words.fixed(ratio, 1)) : say("%s more", Words.percent(ratio - 1));
         String gain = usedSeconds > 0
                 ? say(": %s on those nights, %s mag deeper", times, Words.fixed(EqualDepth.magnitudesForTime(ratio), 2))
                 : "";

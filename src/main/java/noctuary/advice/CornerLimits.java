@@ -61,7 +61,9 @@ final class CornerLimits {
         }
         double error = errorMm.getAsDouble();
         return Math.abs(error) < 0.3
-                ? say("; yet the parts of the train sum up to within %s mm of what is wanted", fixed(Math.abs(error), 2))
+                ? say(
+                        "; yet the parts of the train sum up to within %s mm of what is wanted",
+                        fixed(Math.abs(error), 2))
                 : say(
                         "; by its parts the train is %s mm too %s",
                         fixed(Math.abs(error), 2), error < 0 ? "short" : "long");
@@ -92,7 +94,13 @@ final class CornerLimits {
     /** As pictures stand here, with the first row at the bottom. */
     static String side(double directionDeg) {
         String[] sides = {
-            "the right", "the upper right", "the top", "the upper left", "the left", "the lower left", "the bottom",
+            "the right",
+            "the upper right",
+            "the top",
+            "the upper left",
+            "the left",
+            "the lower left",
+            "the bottom",
             "the lower right"
         };
         return sides[Math.floorMod(Math.round(directionDeg / 45), 8)];

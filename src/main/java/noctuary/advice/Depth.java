@@ -49,8 +49,7 @@ record Depth(
     OptionalDouble skyRate() {
         OptionalDouble light = lightE();
         return light.isPresent() && subSeconds.isPresent() && arcsecPerPx.isPresent()
-                ? OptionalDouble.of(
-                        light.getAsDouble() / subSeconds.getAsDouble() / square(arcsecPerPx.getAsDouble()))
+                ? OptionalDouble.of(light.getAsDouble() / subSeconds.getAsDouble() / square(arcsecPerPx.getAsDouble()))
                 : OptionalDouble.empty();
     }
 

@@ -16,7 +16,12 @@ final class DepthBudget {
         }
         double total = d.noiseE().getAsDouble();
         List<Term> terms = new ArrayList<>(List.of(
-                term("read-noise", "read noise", d.readNoiseE(), "the rig or the header tells it", "neither rig nor header tells it"),
+                term(
+                        "read-noise",
+                        "read noise",
+                        d.readNoiseE(),
+                        "the rig or the header tells it",
+                        "neither rig nor header tells it"),
                 term(
                         "dark",
                         "dark current",
@@ -33,7 +38,8 @@ final class DepthBudget {
         terms.add(
                 rest.isPresent() && d.readNoiseE().isPresent()
                         ? Term.known("sky", "sky, and whatever glows before it", rest.getAsDouble(), with(d))
-                        : Term.unknown("sky", "sky, and whatever glows before it", "cannot be told from the read noise"));
+                        : Term.unknown(
+                                "sky", "sky, and whatever glows before it", "cannot be told from the read noise"));
         return Optional.of(Budget.largestFirst("e", total, terms));
     }
 

@@ -57,14 +57,15 @@ final class DepthLimits {
         if (d.darkE().isEmpty()) {
             return Optional.empty();
         }
-        double loss = Limit.lossWithout(d.noiseE().getAsDouble(), Math.sqrt(d.darkE().getAsDouble()));
+        double loss =
+                Limit.lossWithout(d.noiseE().getAsDouble(), Math.sqrt(d.darkE().getAsDouble()));
         String text = say("Dark current makes up %s of the noise: cool the sensor further.", percent(loss));
         String evidence = say(
                 "%s of dark current in an exposure, of %s squared noise in all",
                 amount(d.darkE().getAsDouble(), "e"),
                 amount(d.noiseE().getAsDouble() * d.noiseE().getAsDouble(), "e²"));
-        return Optional.of(limit(
-                "dark", loss, text, "Take five dark frames 5 °C colder and compare their noise.", evidence));
+        return Optional.of(
+                limit("dark", loss, text, "Take five dark frames 5 °C colder and compare their noise.", evidence));
     }
 
     private Optional<Limit> sky(Usual usual) {
@@ -76,7 +77,8 @@ final class DepthLimits {
         double saved = Math.sqrt(d.lightE().getAsDouble() * (1 - ratio));
         double loss = Limit.lossWithout(d.noiseE().getAsDouble(), saved);
         String text = say(
-                "The sky was brighter than usual: under your usual sky the noise would have been %s less.", percent(loss));
+                "The sky was brighter than usual: under your usual sky the noise would have been %s less.",
+                percent(loss));
         String evidence = say(
                 "%s a second a square arcsecond, against a median of %s on %s other nights %s",
                 amount(rate.getAsDouble(), "e"), amount(usual.median(), "e"), usual.nights(), SAME);
@@ -95,8 +97,7 @@ final class DepthLimits {
             return Optional.empty();
         }
         double loss = 1 - Math.sqrt(seconds.getAsDouble() / usual.median());
-        String text = say(
-                "There is little exposure: with as much as usual the noise would be %s less.", percent(loss));
+        String text = say("There is little exposure: with as much as usual the noise would be %s less.", percent(loss));
         String evidence = say(
                 "%s, against a median of %s in %s other entries %s; noise falls with the root of the time",
                 Words.time(seconds.getAsDouble()), Words.time(usual.median()), usual.nights(), SAME);

@@ -109,7 +109,8 @@ final class DepthReader {
     private static Optional<Double> banding(FrameReport.Blemishes defects) {
         return defects.rowBanding().isPresent() && defects.columnBanding().isPresent()
                 ? Optional.of(Math.hypot(
-                        defects.rowBanding().getAsDouble(), defects.columnBanding().getAsDouble()))
+                        defects.rowBanding().getAsDouble(),
+                        defects.columnBanding().getAsDouble()))
                 : Optional.empty();
     }
 
@@ -123,10 +124,8 @@ final class DepthReader {
 
     /** Of the single frames, else of the stack: a stack may have been cut when it was written. */
     private double clipped(Function<FrameReport.Blemishes, OptionalDouble> end) {
-        OptionalDouble frames = median(f -> f.defects()
-                .map(end)
-                .filter(OptionalDouble::isPresent)
-                .map(OptionalDouble::getAsDouble));
+        OptionalDouble frames = median(
+                f -> f.defects().map(end).filter(OptionalDouble::isPresent).map(OptionalDouble::getAsDouble));
         OptionalDouble stack = context.sheet()
                 .stack()
                 .flatMap(s -> s.report().defects())

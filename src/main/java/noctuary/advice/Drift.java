@@ -35,9 +35,8 @@ record Drift(double middleOverStart, double endOverStart, String evidence) {
     }
 
     private static Optional<Drift> of(NightCourse course) {
-        Optional<Observation> seen = course.observations().stream()
-                .filter(o -> o.id().equals(RULE))
-                .findFirst();
+        Optional<Observation> seen =
+                course.observations().stream().filter(o -> o.id().equals(RULE)).findFirst();
         List<CourseFrame> frames = widths(course);
         if (seen.isEmpty() || frames.size() < 4) {
             return Optional.empty();
@@ -58,9 +57,8 @@ record Drift(double middleOverStart, double endOverStart, String evidence) {
 
     static double[] hours(List<CourseFrame> frames) {
         return frames.stream()
-                .mapToDouble(f -> Duration.between(frames.get(0).taken(), f.taken())
-                                .toMillis()
-                        / 3_600_000.0)
+                .mapToDouble(
+                        f -> Duration.between(frames.get(0).taken(), f.taken()).toMillis() / 3_600_000.0)
                 .toArray();
     }
 
@@ -68,8 +66,8 @@ record Drift(double middleOverStart, double endOverStart, String evidence) {
     static double[] atZenith(List<CourseFrame> frames) {
         boolean known = frames.stream().allMatch(f -> f.airmass().isPresent());
         return frames.stream()
-                .mapToDouble(f -> f.fwhmPx().getAsDouble()
-                        / (known ? Math.pow(f.airmass().getAsDouble(), SEEING_POWER) : 1))
+                .mapToDouble(f ->
+                        f.fwhmPx().getAsDouble() / (known ? Math.pow(f.airmass().getAsDouble(), SEEING_POWER) : 1))
                 .toArray();
     }
 }

@@ -54,11 +54,9 @@ final class ExposurePlans {
         }
         double readNoise = d.readNoiseE().getAsDouble();
         double sub = d.subSeconds().getAsDouble();
-        OptionalDouble shortest =
-                SubExposure.shortestSeconds(readNoise, rate.getAsDouble(), SubExposure.USUAL_GROWTH);
+        OptionalDouble shortest = SubExposure.shortestSeconds(readNoise, rate.getAsDouble(), SubExposure.USUAL_GROWTH);
         double growth = SubExposure.growth(readNoise, rate.getAsDouble(), sub);
-        return Optional.of(
-                new ExposurePlan.Sub(sub, shortest.orElseThrow(), growth, rate.getAsDouble(), readNoise));
+        return Optional.of(new ExposurePlan.Sub(sub, shortest.orElseThrow(), growth, rate.getAsDouble(), readNoise));
     }
 
     /** With a floor b, the variance a / N + b reaches a share q of what it is only when q σ² lies above b. */
@@ -66,7 +64,8 @@ final class ExposurePlans {
         List<ExposurePlan.Deeper> rows = new ArrayList<>();
         for (double gain : GAINS) {
             double share = 1 / EqualDepth.timeForMagnitudes(gain);
-            double floor = floored.map(g -> g.model().floor() / (g.stack() * g.stack())).orElse(0.0);
+            double floor = floored.map(g -> g.model().floor() / (g.stack() * g.stack()))
+                    .orElse(0.0);
             double left = share - floor;
             rows.add(new ExposurePlan.Deeper(
                     gain, left > 0 ? OptionalDouble.of(seconds * (1 - floor) / left) : OptionalDouble.empty()));
@@ -81,7 +80,8 @@ final class ExposurePlans {
         }
         Map<String, List<EntryContext>> places = new LinkedHashMap<>();
         for (EntryContext other : entries) {
-            boolean alike = other.filters().equals(entry.filters()) && variance(other).isPresent();
+            boolean alike =
+                    other.filters().equals(entry.filters()) && variance(other).isPresent();
             boolean same = other.rigId().equals(entry.rigId()) && other.siteId().equals(entry.siteId());
             if (alike && !same) {
                 places.computeIfAbsent(other.rigId() + " " + other.siteId(), k -> new ArrayList<>())
@@ -105,8 +105,8 @@ final class ExposurePlans {
                 there.stream().mapToDouble(o -> variance(o).getAsDouble()).toArray());
         double ratio = EqualDepth.timeRatio(variance / here, signal.getAsDouble());
         String nights = Words.count(there.size(), "night", "nights");
-        String assuming = "noise as measured there on " + nights
-                + (sameRig ? "" : "; light by the area of the apertures alone");
+        String assuming =
+                "noise as measured there on " + nights + (sameRig ? "" : "; light by the area of the apertures alone");
         return Optional.of(new ExposurePlan.Elsewhere(other.rigId(), other.siteId(), seconds * ratio, assuming));
     }
 

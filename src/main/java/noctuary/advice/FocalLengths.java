@@ -45,8 +45,9 @@ final class FocalLengths {
         entry.sheet().stack().ifPresent(files::add);
         return files.stream()
                 .filter(f -> f.header().flatMap(h -> h.sky()).isPresent())
-                .mapToDouble(f -> f.header().orElseThrow().sky().orElseThrow().value().arcsecPerPx()
-                        / f.header().orElseThrow().binning())
+                .mapToDouble(f ->
+                        f.header().orElseThrow().sky().orElseThrow().value().arcsecPerPx()
+                                / f.header().orElseThrow().binning())
                 .findFirst();
     }
 
@@ -56,7 +57,8 @@ final class FocalLengths {
         }
         double[] mm = lengths.values().stream().mapToDouble(v -> v).toArray();
         double measured = Robust.median(mm);
-        Optional<Quantity> own = Optional.ofNullable(rig.note().optics().get("focal length")).map(t -> t.value());
+        Optional<Quantity> own =
+                Optional.ofNullable(rig.note().optics().get("focal length")).map(t -> t.value());
         return Optional.of(new RigDesk.Focal(
                 mm.length,
                 measured,
@@ -85,7 +87,9 @@ final class FocalLengths {
                 "desk-focal-length",
                 text,
                 "Write the measured value into the rig’s note; a reducer’s factor depends on its spacing.",
-                say("scale of %s matched to the sky, and the camera’s pixel", Words.count(f.nights(), "entry", "entries"))));
+                say(
+                        "scale of %s matched to the sky, and the camera’s pixel",
+                        Words.count(f.nights(), "entry", "entries"))));
     }
 
     private static Optional<Finding> odd(EntryContext entry, double mm, RigDesk.Focal f) {
@@ -95,7 +99,9 @@ final class FocalLengths {
         }
         String text = say(
                 "On %s the focal length was %s %% %s than on the other nights: something in the train sat elsewhere.",
-                entry.sheet().night().map(Object::toString).orElse(entry.slug()), fixed(100 * Math.abs(off), 1), off > 0 ? "longer" : "shorter");
+                entry.sheet().night().map(Object::toString).orElse(entry.slug()),
+                fixed(100 * Math.abs(off), 1),
+                off > 0 ? "longer" : "shorter");
         return Optional.of(new Finding(
                 "desk-focal-length-" + entry.slug(),
                 text,

@@ -53,7 +53,10 @@ public record FocusNight(
                 .toArray();
         double[] widths = Drift.atZenith(frames);
         TheilSen line = TheilSen.fit(
-                squares, IntStream.range(0, widths.length).mapToDouble(i -> widths[i] * widths[i]).toArray());
+                squares,
+                IntStream.range(0, widths.length)
+                        .mapToDouble(i -> widths[i] * widths[i])
+                        .toArray());
         boolean told = growing && line.rises() && line.intercept() > 0;
         return Optional.of(new FocusNight(
                 slug,

@@ -18,7 +18,8 @@ final class LessonBook {
     private LessonBook(List<EntrySheet> entries, Map<String, LimitReport> limits) {
         this.limits = limits;
         this.byNight = entries.stream()
-                .sorted(Comparator.comparing(LessonBook::night).thenComparing(e -> e.entry().slug()))
+                .sorted(Comparator.comparing(LessonBook::night)
+                        .thenComparing(e -> e.entry().slug()))
                 .toList();
     }
 
@@ -67,12 +68,10 @@ final class LessonBook {
     private boolean returned(String about, EntrySheet e) {
         boolean lost = e.entry().lost().stream().anyMatch(l -> Cause.same(about, l.cause()));
         boolean learnt = e.entry().lessons().stream().anyMatch(l -> Cause.same(about, l.about()));
-        boolean seen = e.courses().stream()
-                .flatMap(c -> c.observations().stream())
-                .anyMatch(o -> Cause.shows(o.id(), about));
+        boolean seen =
+                e.courses().stream().flatMap(c -> c.observations().stream()).anyMatch(o -> Cause.shows(o.id(), about));
         LimitReport report = limits.get(e.entry().slug());
-        boolean limited =
-                report != null && report.findings().stream().anyMatch(f -> Cause.shows(f.id(), about));
+        boolean limited = report != null && report.findings().stream().anyMatch(f -> Cause.shows(f.id(), about));
         return lost || learnt || seen || limited;
     }
 

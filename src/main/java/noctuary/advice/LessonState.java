@@ -13,7 +13,13 @@ import java.util.Optional;
  * @param returned whether one of them is later than the entry that closed it
  */
 public record LessonState(
-        String id, String about, String todo, String openedBy, Optional<String> closedBy, List<String> seenAgain, boolean returned) {
+        String id,
+        String about,
+        String todo,
+        String openedBy,
+        Optional<String> closedBy,
+        List<String> seenAgain,
+        boolean returned) {
     public LessonState {
         seenAgain = List.copyOf(seenAgain);
     }

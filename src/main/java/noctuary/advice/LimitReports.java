@@ -53,9 +53,7 @@ final class LimitReports {
                 .toList();
         boolean troubled = entry.sheet().courses().stream()
                 .anyMatch(course -> !course.observations().isEmpty());
-        return standing.isEmpty() && sharp.isPresent() && !troubled
-                ? List.of(nothing(sharp.get(), deep))
-                : standing;
+        return standing.isEmpty() && sharp.isPresent() && !troubled ? List.of(nothing(sharp.get(), deep)) : standing;
     }
 
     private static Finding nothing(Sharpness sharp, Depth deep) {

@@ -32,7 +32,9 @@ public record NoiseGrowth(int frames, double single, double stack, double stackE
         List<FrameSheet> lights = context.lights();
         Optional<FrameSheet> stack =
                 context.sheet().stack().filter(s -> s.measurement().readable());
-        if (lights.size() < 2 || stack.isEmpty() || stack.get().measurement().planes().size() != 1) {
+        if (lights.size() < 2
+                || stack.isEmpty()
+                || stack.get().measurement().planes().size() != 1) {
             return Optional.empty();
         }
         double[] noise = noise(lights);
@@ -87,7 +89,8 @@ public record NoiseGrowth(int frames, double single, double stack, double stackE
                 "One frame has a noise of %s counts; %s frames should have %s, the stack has %s ± %s.",
                 fixed(single, 2), frames, fixed(foretold(), 2), fixed(stack, 2), fixed(stackError, 2));
         if (smoothed()) {
-            return numbers + " That is less than the root of time can give: the frames were interpolated or smoothed when "
+            return numbers
+                    + " That is less than the root of time can give: the frames were interpolated or smoothed when "
                     + "they were combined, so the two cannot be compared pixel by pixel.";
         }
         if (!hasFloor()) {

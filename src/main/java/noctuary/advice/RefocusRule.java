@@ -27,8 +27,7 @@ public record RefocusRule(
                 .min(Comparator.comparingDouble(n -> n.degreesFor10Percent().getAsDouble()));
         OptionalDouble degrees = worst.map(FocusNight::degreesFor10Percent).orElseGet(OptionalDouble::empty);
         OptionalDouble minutes = worst.filter(n -> n.degreesPerHour() != 0)
-                .map(n -> OptionalDouble.of(
-                        60 * n.degreesFor10Percent().getAsDouble() / Math.abs(n.degreesPerHour())))
+                .map(n -> OptionalDouble.of(60 * n.degreesFor10Percent().getAsDouble() / Math.abs(n.degreesPerHour())))
                 .orElseGet(OptionalDouble::empty);
         return new RefocusRule(nights, degrees, minutes, stepsPerDegree);
     }
@@ -38,7 +37,8 @@ public record RefocusRule(
             return "No rule yet: it takes a night of four frames or more with temperatures in their headers.";
         }
         String steps = stepsPerDegree.isPresent()
-                ? say(" From night to night the focuser stood %s steps further a degree.",
+                ? say(
+                        " From night to night the focuser stood %s steps further a degree.",
                         fixed(stepsPerDegree.getAsDouble(), 1))
                 : "";
         if (degrees.isEmpty()) {
@@ -47,11 +47,17 @@ public record RefocusRule(
                             Words.count(nights.size(), "night", "nights"), fixed(widest(), 1))
                     + steps;
         }
-        long told = nights.stream().filter(n -> n.degreesFor10Percent().isPresent()).count();
+        long told =
+                nights.stream().filter(n -> n.degreesFor10Percent().isPresent()).count();
         String sure = told == 1 ? " One night says so; watch a second one." : say(" %s nights say so.", told);
-        String time = minutes.isPresent() ? say(", about %s at that night’s rate", Words.time(60 * minutes.getAsDouble())) : "";
-        return say("Refocus after every %s degrees%s: from there on stars are a tenth wider.", fixed(degrees.getAsDouble(), 1), time)
-                + sure + steps;
+        String time = minutes.isPresent()
+                ? say(", about %s at that night’s rate", Words.time(60 * minutes.getAsDouble()))
+                : "";
+        return say(
+                        "Refocus after every %s degrees%s: from there on stars are a tenth wider.",
+                        fixed(degrees.getAsDouble(), 1), time)
+                + sure
+                + steps;
     }
 
     private double widest() {

@@ -23,7 +23,8 @@ final class RefocusRules {
     /** By rig. */
     static Map<String, RefocusRule> of(List<EntryContext> entries) {
         Map<String, List<EntryContext>> byRig = new LinkedHashMap<>();
-        entries.forEach(e -> byRig.computeIfAbsent(e.rigId(), k -> new ArrayList<>()).add(e));
+        entries.forEach(
+                e -> byRig.computeIfAbsent(e.rigId(), k -> new ArrayList<>()).add(e));
         Map<String, RefocusRule> rules = new LinkedHashMap<>();
         byRig.forEach((rig, own) -> rules.put(rig, RefocusRule.of(nights(own), steps(own))));
         return rules;
@@ -32,7 +33,8 @@ final class RefocusRules {
     private static List<FocusNight> nights(List<EntryContext> entries) {
         return entries.stream()
                 .flatMap(e -> e.sheet().courses().stream()
-                        .flatMap(course -> FocusNight.of(e.slug(), course, e.sheet().frames()).stream()))
+                        .flatMap(course ->
+                                FocusNight.of(e.slug(), course, e.sheet().frames()).stream()))
                 .sorted(Comparator.comparing(FocusNight::night).thenComparing(FocusNight::slug))
                 .toList();
     }
@@ -41,7 +43,8 @@ final class RefocusRules {
     private static OptionalDouble steps(List<EntryContext> entries) {
         List<double[]> points = entries.stream()
                 .filter(e -> e.sheet().night().value().isPresent())
-                .sorted(Comparator.comparing((EntryContext e) -> e.sheet().night().value().orElse(LocalDate.MAX)))
+                .sorted(Comparator.comparing(
+                        (EntryContext e) -> e.sheet().night().value().orElse(LocalDate.MAX)))
                 .flatMap(e -> point(e.lights()).stream())
                 .toList();
         if (points.size() < FEWEST_NIGHTS) {

@@ -27,7 +27,8 @@ final class ResidueLimits {
             limits.add(clipped("black", d.clippedBlackPercent(), "raise the offset of the camera"));
         }
         if (d.clippedWhitePercent() >= MUCH_PERCENT) {
-            limits.add(clipped("white", d.clippedWhitePercent(), "expose shorter, or add a short set for the bright parts"));
+            limits.add(clipped(
+                    "white", d.clippedWhitePercent(), "expose shorter, or add a short set for the bright parts"));
         }
         return limits;
     }
@@ -46,8 +47,10 @@ final class ResidueLimits {
     private static Limit banding(double strength) {
         double loss = lossOf(strength);
         String text = say(
-                "Rows or columns are banded: over eight pixels that makes up %s of what looks like noise.", percent(loss));
-        String settle = "Combine the dark frames alone: bands that show there too belong to the sensor, not to the sky.";
+                "Rows or columns are banded: over eight pixels that makes up %s of what looks like noise.",
+                percent(loss));
+        String settle =
+                "Combine the dark frames alone: bands that show there too belong to the sensor, not to the sky.";
         return limit("banding", loss, text, settle, evidence("bands", strength));
     }
 

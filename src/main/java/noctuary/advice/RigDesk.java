@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param focal effective focal length as the sky told it
  * @param shapes spacing and tilt as the star shapes tell, latest first
  * @param swaps the rig as it is first, then with parts of the keeper's other rigs, and those
+ * @param warmth what expansion alone foretells of the focus, a sentence
  * @param findings sentences for page and check
  */
 public record RigDesk(
@@ -21,6 +22,7 @@ public record RigDesk(
         Optional<Focal> focal,
         List<Shape> shapes,
         List<Swap> swaps,
+        Optional<String> warmth,
         List<Finding> findings) {
     public RigDesk {
         shapes = List.copyOf(shapes);

@@ -1,6 +1,5 @@
 package noctuary.advice;
 
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -49,9 +48,10 @@ final class RigDesks {
         Map<EntryContext, Double> lengths = FocalLengths.of(own);
         Optional<RigDesk.Focal> focal = FocalLengths.focal(rig, lengths);
         List<Finding> findings = new ArrayList<>();
-        sampling.flatMap(s -> SamplingAdvice.of(s, seeing.orElseThrow(), figures)).ifPresent(findings::add);
+        sampling.flatMap(s -> SamplingAdvice.of(s, seeing.orElseThrow(), figures))
+                .ifPresent(findings::add);
         findings.addAll(FocalLengths.findings(focal, lengths));
-        return new RigDesk(seeing, sampling, focal, shapes(own), swaps.around(id), findings);
+        return new RigDesk(seeing, sampling, focal, shapes(own), swaps.around(id), Warmth.sentence(figures), findings);
     }
 
     /** Widths of all nights with a width, whatever the rig: the air is the same for all. */
@@ -88,7 +88,9 @@ final class RigDesks {
     private static List<RigDesk.Shape> shapes(List<EntryContext> own) {
         return own.stream()
                 .filter(e -> e.sheet().night().value().isPresent())
-                .sorted(Comparator.comparing((EntryContext e) -> e.sheet().night().value().orElseThrow()).reversed())
+                .sorted(Comparator.comparing(
+                                (EntryContext e) -> e.sheet().night().value().orElseThrow())
+                        .reversed())
                 .flatMap(e -> SharpnessReader.read(e).flatMap(Sharpness::corners).map(c -> shape(e, c)).stream())
                 .toList();
     }

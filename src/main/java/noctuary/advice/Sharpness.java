@@ -58,8 +58,7 @@ record Sharpness(
     }
 
     private static double steady(Elongation e) {
-        return Math.sqrt(Math.max(
-                0, e.ellipticity() * e.ellipticity() - 2 * e.standardError() * e.standardError()));
+        return Math.sqrt(Math.max(0, e.ellipticity() * e.ellipticity() - 2 * e.standardError() * e.standardError()));
     }
 
     /** Guiding as typed or as the stars show it, whichever is more. */

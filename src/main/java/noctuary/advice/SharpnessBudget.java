@@ -40,7 +40,8 @@ final class SharpnessBudget {
         String with = unknown.isEmpty() ? "" : "; with it all that is not known above: " + Words.list(unknown);
         terms.add(
                 rest.isPresent()
-                        ? Term.known(REST, "seeing and the rest", rest.getAsDouble(), "what the other terms leave" + with)
+                        ? Term.known(
+                                REST, "seeing and the rest", rest.getAsDouble(), "what the other terms leave" + with)
                         : Term.unknown(
                                 REST, "seeing and the rest", "the other terms are larger than the width measured"));
         return Budget.largestFirst("arcsec", shown, terms);
@@ -64,7 +65,8 @@ final class SharpnessBudget {
             return Term.unknown("guiding", "guiding", "the note has no guiding line and too few stars tell");
         }
         boolean typed = s.guidingRmsArcsec().isPresent();
-        boolean fromStars = s.trailArcsec().isPresent() && tracking.getAsDouble() == s.trailArcsec().getAsDouble();
+        boolean fromStars = s.trailArcsec().isPresent()
+                && tracking.getAsDouble() == s.trailArcsec().getAsDouble();
         String how = fromStars
                 ? "as far as all stars are drawn out one way" + (typed ? ", more than the RMS typed explains" : "")
                 : say("1.665 × the RMS typed, %s", arcsec(s.guidingRmsArcsec().orElseThrow()));
@@ -91,6 +93,7 @@ final class SharpnessBudget {
         }
         double centre = s.corners().get().centrePx() * s.arcsecPerPx().getAsDouble();
         double excess = Math.sqrt(Math.max(0, s.fwhmArcsec() * s.fwhmArcsec() - centre * centre));
-        return Term.known("corners", "field away from the middle", excess, "median star against the middle of the field");
+        return Term.known(
+                "corners", "field away from the middle", excess, "median star against the middle of the field");
     }
 }

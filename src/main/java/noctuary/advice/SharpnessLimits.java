@@ -36,8 +36,11 @@ final class SharpnessLimits {
         double loss = Limit.lossWithout(shown, tracking.getAsDouble());
         boolean more = s.guidingArcsec().isPresent()
                 && s.trailArcsec().orElse(0) > 1.3 * s.guidingArcsec().getAsDouble();
-        String text = say("Tracking and guiding widen the stars: without that they would be %s narrower.", percent(loss))
-                + (more ? " The stars are drawn out more than the guiding RMS explains: something bends or slips." : "");
+        String text =
+                say("Tracking and guiding widen the stars: without that they would be %s narrower.", percent(loss))
+                        + (more
+                                ? " The stars are drawn out more than the guiding RMS explains: something bends or slips."
+                                : "");
         String settle = "Take a few exposures of 10 s between the long ones: what guiding does shrinks with them, "
                 + "what the air does stays.";
         return Optional.of(limit("guiding", loss, text, settle, trackingEvidence(tracking.getAsDouble())));
@@ -62,7 +65,8 @@ final class SharpnessLimits {
         double loss = Limit.lossWithout(shown, s.pixelArcsec().getAsDouble());
         double across = s.fwhmArcsec() / s.arcsecPerPx().getAsDouble();
         String text = say(
-                "The pixels are coarse for these stars: they widen them by as much as %s.", percent(1 / (1 - loss) - 1));
+                "The pixels are coarse for these stars: they widen them by as much as %s.",
+                percent(1 / (1 - loss) - 1));
         String settle = "Shift the pointing a little between exposures and combine on a finer grid, or compare with a "
                 + "smaller pixel or a longer focal length on the same target.";
         return Optional.of(limit(
@@ -72,7 +76,9 @@ final class SharpnessLimits {
                 settle,
                 say(
                         "%s px across the width of %s, a pixel of %s",
-                        fixed(across, 1), arcsec(s.fwhmArcsec()), arcsec(s.arcsecPerPx().getAsDouble()))));
+                        fixed(across, 1),
+                        arcsec(s.fwhmArcsec()),
+                        arcsec(s.arcsecPerPx().getAsDouble()))));
     }
 
     private Optional<Limit> drift() {
@@ -89,7 +95,8 @@ final class SharpnessLimits {
     }
 
     private Optional<Limit> altitude() {
-        OptionalDouble rest = SharpnessBudget.of(s).term(SharpnessBudget.REST).orElseThrow().amount();
+        OptionalDouble rest =
+                SharpnessBudget.of(s).term(SharpnessBudget.REST).orElseThrow().amount();
         if (rest.isEmpty() || s.airmass().isEmpty() || s.bestAirmass().isEmpty()) {
             return Optional.empty();
         }
@@ -105,7 +112,8 @@ final class SharpnessLimits {
                 "Take the same target within an hour of its highest point.",
                 say(
                         "airmass %s, at its highest %s; seeing grows with its power 0.6",
-                        fixed(s.airmass().getAsDouble(), 2), fixed(s.bestAirmass().getAsDouble(), 2))));
+                        fixed(s.airmass().getAsDouble(), 2),
+                        fixed(s.bestAirmass().getAsDouble(), 2))));
     }
 
     private Optional<Limit> seeing(Usual usual) {

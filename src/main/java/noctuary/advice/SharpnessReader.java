@@ -41,9 +41,8 @@ final class SharpnessReader {
 
     private Sharpness sharpness(double width, int stars) {
         Optional<RigFigures> rig = context.rig().map(state -> state.figures());
-        List<StarField> fields = files().stream()
-                .flatMap(f -> f.measurement().field().stream())
-                .toList();
+        List<StarField> fields =
+                files().stream().flatMap(f -> f.measurement().field().stream()).toList();
         return new Sharpness(
                 width,
                 stars,

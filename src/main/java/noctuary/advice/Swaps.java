@@ -29,8 +29,8 @@ final class Swaps {
         this.rigs = rigs;
         this.entries = entries;
         this.seeing = seeing;
-        rigs.forEach((id, rig) ->
-                specs.put(id, RigSpecs.on(rig.note(), rig.latest().from())));
+        rigs.forEach(
+                (id, rig) -> specs.put(id, RigSpecs.on(rig.note(), rig.latest().from())));
     }
 
     /** The rig as it is, then with every other camera, then every other rig with its camera, and those as they are. */
@@ -116,8 +116,9 @@ final class Swaps {
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .toArray();
-        double seconds =
-                own.stream().mapToDouble(e -> e.number(Figure.EXPOSURE).orElse(0)).sum();
+        double seconds = own.stream()
+                .mapToDouble(e -> e.number(Figure.EXPOSURE).orElse(0))
+                .sum();
         int nights = (int) own.stream()
                 .flatMap(e -> e.sheet().night().value().stream())
                 .distinct()

@@ -16,7 +16,9 @@ final class Words {
     }
 
     static String fixed(double value, int decimals) {
-        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_EVEN)
+                .toPlainString();
     }
 
     static String arcsec(double value) {
@@ -38,7 +40,9 @@ final class Words {
 
     static String significant(double value) {
         int digits = value == 0 ? 0 : 2 - (int) Math.floor(Math.log10(Math.abs(value)));
-        return Printed.number(BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_EVEN).doubleValue());
+        return Printed.number(BigDecimal.valueOf(value)
+                .setScale(digits, RoundingMode.HALF_EVEN)
+                .doubleValue());
     }
 
     /** As {@code 4.2 h}, {@code 36 min} or {@code 90 s}. */
@@ -46,7 +50,9 @@ final class Words {
         if (seconds < 120) {
             return (seconds < 10 ? significant(seconds) : Long.toString(Math.round(seconds))) + " s";
         }
-        return seconds < 5400 ? Math.round(seconds / 60) + " min" : fixed(seconds / 3600, seconds < 36000 ? 1 : 0) + " h";
+        return seconds < 5400
+                ? Math.round(seconds / 60) + " min"
+                : fixed(seconds / 3600, seconds < 36000 ? 1 : 0) + " h";
     }
 
     static String count(long number, String one, String many) {

@@ -3,6 +3,7 @@ package noctuary.site;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import noctuary.advice.RefocusRule;
 import noctuary.advice.RigDesk;
 import noctuary.measure.RigSheet;
@@ -34,7 +35,8 @@ final class DeskParts {
                 framing(),
                 focal(),
                 desk.shapes().stream().map(this::shape).toList(),
-                rule == null ? "" : rule.sentence(),
+                Stream.concat(Stream.ofNullable(rule).map(RefocusRule::sentence), desk.warmth().stream())
+                        .toList(),
                 table.columns(),
                 table.rows());
     }

@@ -69,7 +69,8 @@ final class EntryRecords {
     }
 
     private FindingRecord finding(String id, String text, String evidence) {
-        return new FindingRecord(id, ledger.discretion().text(text), ledger.discretion().text(evidence));
+        return new FindingRecord(
+                id, ledger.discretion().text(text), ledger.discretion().text(evidence));
     }
 
     /** {@code wcs}, {@code header optics} or {@code rig}: as the measured file says, else rig when it was typed. */

@@ -15,7 +15,10 @@ final class Frames {
     private final List<Framing.Field> fields = new ArrayList<>();
 
     Frames(Ledger ledger) {
-        ledger.content().rigs().values().forEach(rig -> add(rig.note().name().value(), rig.latest().figures()));
+        ledger.content()
+                .rigs()
+                .values()
+                .forEach(rig -> add(rig.note().name().value(), rig.latest().figures()));
     }
 
     private void add(String name, RigFigures figures) {

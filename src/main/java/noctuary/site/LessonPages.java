@@ -37,7 +37,9 @@ final class LessonPages {
                 night(lesson.openedBy()),
                 closer.map(sheet -> ledger.entryLink(HERE, sheet)).orElse(Link.plain("")),
                 lesson.closedBy().map(this::night).orElse(""),
-                lesson.seenAgain().stream().map(slug -> Link.of(night(slug), link(slug).href())).toList());
+                lesson.seenAgain().stream()
+                        .map(slug -> Link.of(night(slug), link(slug).href()))
+                        .toList());
     }
 
     private Link link(String slug) {

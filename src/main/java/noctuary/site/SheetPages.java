@@ -45,7 +45,8 @@ final class SheetPages {
         Optional<RigSheet> rig = ledger.content().entries().stream()
                 .flatMap(sheet -> ledger.rig(sheet).stream())
                 .findFirst();
-        List<LessonState> open = ledger.advice().lessons().stream().filter(LessonState::open).toList();
+        List<LessonState> open =
+                ledger.advice().lessons().stream().filter(LessonState::open).toList();
         List<SheetPage.LessonRow> back = ledger.advice().lessons().stream()
                 .filter(LessonState::returned)
                 .limit(MOST_BACK)
@@ -57,12 +58,16 @@ final class SheetPages {
                         here,
                         "Sheet for the next night" + (name.isEmpty() ? "" : ", " + name),
                         "Open lessons, checks, focus and exposure for the next night, on one page."),
-                target.map(t -> Link.of(t.name(), here.to(Address.target(t.id())))).orElse(Link.plain("")),
+                target.map(t -> Link.of(t.name(), here.to(Address.target(t.id()))))
+                        .orElse(Link.plain("")),
                 rig.map(r -> Link.of(
                                 r.note().name().value(),
                                 here.to(Address.rig(r.note().id()))))
                         .orElse(Link.plain("")),
-                ledger.content().entries().stream().findFirst().map(ledger::siteName).orElse(""),
+                ledger.content().entries().stream()
+                        .findFirst()
+                        .map(ledger::siteName)
+                        .orElse(""),
                 others(here),
                 open.stream().limit(MOST_LESSONS).map(SheetPages::lesson).toList(),
                 Math.max(0, open.size() - MOST_LESSONS),
@@ -75,7 +80,9 @@ final class SheetPages {
     private static SheetPage.LessonRow lesson(LessonState lesson) {
         int again = lesson.seenAgain().size();
         return new SheetPage.LessonRow(
-                lesson.about(), lesson.todo(), again == 0 ? "" : "seen again " + Numerals.count(again, "time", "times"));
+                lesson.about(),
+                lesson.todo(),
+                again == 0 ? "" : "seen again " + Numerals.count(again, "time", "times"));
     }
 
     private List<Link> others(Address here) {
@@ -130,11 +137,13 @@ final class SheetPages {
         double seconds = attempts.stream()
                 .mapToDouble(s -> s.figure(Figure.EXPOSURE).map(q -> q.value()).orElse(0.0))
                 .sum();
-        return Numerals.duration(seconds) + " so far in " + Numerals.count(attempts.size(), "attempt", "attempts") + ".";
+        return Numerals.duration(seconds) + " so far in " + Numerals.count(attempts.size(), "attempt", "attempts")
+                + ".";
     }
 
     private static String wanted(Advised.DeeperRow row, EntrySheet last) {
-        String night = last.night().map(date -> " than on " + Dates.reading(date)).orElse("");
+        String night =
+                last.night().map(date -> " than on " + Dates.reading(date)).orElse("");
         return row.more().isEmpty()
                 ? "Half a magnitude more" + night + " is out of reach until the calibration is mended."
                 : "Half a magnitude deeper" + night + ": " + row.total() + " under the same sky.";

@@ -40,19 +40,26 @@ final class SwapTable {
                         row("Load, kg", s -> fixed(s.figures().payloadKg(), 1)),
                         row("Cost", SwapTable::cost),
                         row("To look at", s -> String.join(" ", s.troubles())),
-                        row("Nights", s -> s.measured().map(m -> "" + m.nights()).orElse("")),
-                        row("Hours", s -> s.measured().map(m -> Numerals.fixed(m.hours(), 1)).orElse("")),
+                        row(
+                                "Nights",
+                                s -> s.measured().map(m -> "" + m.nights()).orElse("")),
+                        row(
+                                "Hours",
+                                s -> s.measured()
+                                        .map(m -> Numerals.fixed(m.hours(), 1))
+                                        .orElse("")),
                         row(
                                 "Star FWHM measured, arcsec",
-                                s -> s.measured().map(m -> fixed(m.fwhmArcsec(), 2)).orElse("")))
+                                s -> s.measured()
+                                        .map(m -> fixed(m.fwhmArcsec(), 2))
+                                        .orElse("")))
                 .filter(row -> row.values().stream().anyMatch(value -> !value.isEmpty()))
                 .toList();
     }
 
     private DeskPart.SwapRow row(String label, Function<Swap, String> value) {
         return new DeskPart.SwapRow(
-                label,
-                swaps.stream().map(value).map(ledger.discretion()::text).toList());
+                label, swaps.stream().map(value).map(ledger.discretion()::text).toList());
     }
 
     private String name(String id) {
@@ -61,8 +68,10 @@ final class SwapTable {
     }
 
     private static String field(Swap s) {
-        return s.figures().fieldWidthDeg().isPresent() && s.figures().fieldHeightDeg().isPresent()
-                ? fixed(s.figures().fieldWidthDeg(), 2) + " × " + fixed(s.figures().fieldHeightDeg(), 2)
+        return s.figures().fieldWidthDeg().isPresent()
+                        && s.figures().fieldHeightDeg().isPresent()
+                ? fixed(s.figures().fieldWidthDeg(), 2) + " × "
+                        + fixed(s.figures().fieldHeightDeg(), 2)
                 : "";
     }
 

@@ -9,8 +9,8 @@ import java.util.stream.Collectors;
 import noctuary.advice.Spent;
 import noctuary.advice.TimeLedger;
 import noctuary.entry.Site;
-import noctuary.sky.SkyPlace;
 import noctuary.site.page.TimePart;
+import noctuary.sky.SkyPlace;
 
 /** The ledger of time as printed. */
 final class TimeParts {
@@ -26,7 +26,9 @@ final class TimeParts {
         TimeLedger time = TimeLedger.of(spent, site.map(TimeParts::place));
         return new TimePart(
                 site.map(Site::name).orElse(""),
-                time.months().stream().map(row -> row(Dates.month(YearMonth.parse(row.name())), row)).toList(),
+                time.months().stream()
+                        .map(row -> row(Dates.month(YearMonth.parse(row.name())), row))
+                        .toList(),
                 time.rigs().stream().map(row -> row(row.name(), row)).toList(),
                 time.causes().stream()
                         .map(c -> new TimePart.CauseRow(c.cause(), c.times(), c.sentence()))

@@ -17,8 +17,12 @@ class ExposureArithmeticTest {
 
     @ParameterizedTest
     @CsvSource({
-        "3, 0.5, 0.05, 175.610", "3, 0.5, 0.1, 85.714", "1.5, 2, 0.05, 10.976", "1.5, 2, 0.1, 5.357",
-        "7, 0.2, 0.05, 2390.24", "7, 0.2, 0.1, 1166.67"
+        "3, 0.5, 0.05, 175.610",
+        "3, 0.5, 0.1, 85.714",
+        "1.5, 2, 0.05, 10.976",
+        "1.5, 2, 0.1, 5.357",
+        "7, 0.2, 0.05, 2390.24",
+        "7, 0.2, 0.1, 1166.67"
     })
     void theShortestExposure(double readNoise, double rate, double growth, double expected) {
         double seconds = SubExposure.shortestSeconds(readNoise, rate, growth).getAsDouble();
@@ -53,7 +57,8 @@ class ExposureArithmeticTest {
     @CsvSource({"2, 0.3763", "4, 0.7526", "10, 1.25"})
     void depthGrowsWithTheLogarithmOfTime(double ratio, double magnitudes) {
         assertThat(EqualDepth.magnitudesForTime(ratio)).isCloseTo(magnitudes, within(5e-5));
-        assertThat(EqualDepth.timeForMagnitudes(EqualDepth.magnitudesForTime(ratio))).isCloseTo(ratio, within(1e-9));
+        assertThat(EqualDepth.timeForMagnitudes(EqualDepth.magnitudesForTime(ratio)))
+                .isCloseTo(ratio, within(1e-9));
     }
 
     @Test

@@ -90,12 +90,14 @@ final class PlantedImage {
     }
 
     void write(SmallJournal journal, String slug, int day) {
-        String typed = guidingTyped
-                ? String.format(Locale.ROOT, "guiding: {rms: %.2f arcsec}", guiding)
-                : "# no guiding line";
+        String typed =
+                guidingTyped ? String.format(Locale.ROOT, "guiding: {rms: %.2f arcsec}", guiding) : "# no guiding line";
         journal.entry(slug, "rig: heron", "target: M 13", "frames: [\"l*.fits\"]", "stack: stack.fits", typed);
         for (int n = 0; n < frames; n++) {
-            journal.frame(slug, "l" + n + ".fits", cards(FrameDraft.of(frame(n)), day, n).card("EXPTIME", "600.0"));
+            journal.frame(
+                    slug,
+                    "l" + n + ".fits",
+                    cards(FrameDraft.of(frame(n)), day, n).card("EXPTIME", "600.0"));
         }
         journal.frame(
                 slug,

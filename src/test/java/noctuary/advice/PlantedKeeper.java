@@ -41,7 +41,8 @@ final class PlantedKeeper {
         PlantedImage.prepare(small);
         night.write(small, slug, day);
         Journal journal = Journal.read(root);
-        var sheet = new EntrySheets(journal, Meter::measure).of(journal.entries().get(0));
+        var sheet =
+                new EntrySheets(journal, Meter::measure).of(journal.entries().get(0));
         EntryContext context = EntryContext.of(sheet, journal, RigSheets.of(journal, List.of(sheet)));
         remove(root);
         return context;

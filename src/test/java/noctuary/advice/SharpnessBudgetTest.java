@@ -19,7 +19,9 @@ class SharpnessBudgetTest {
         Budget budget = SharpnessBudget.of(sharpness(own, 1.3849, 1.413 / 1.665109, 1));
         assertThat(budget.total()).isCloseTo(3.00201, within(1e-4));
         assertThat(budget.term("seeing").orElseThrow().amount().getAsDouble()).isCloseTo(2, within(1e-4));
-        double shares = budget.terms().stream().mapToDouble(t -> budget.share(t).orElse(0)).sum();
+        double shares = budget.terms().stream()
+                .mapToDouble(t -> budget.share(t).orElse(0))
+                .sum();
         assertThat(shares).isCloseTo(1, within(1e-9));
         assertThat(budget.terms().get(0).id()).isEqualTo("seeing");
     }
@@ -62,7 +64,8 @@ class SharpnessBudgetTest {
     @Test
     void seeingIsBroughtToTheZenith() {
         Sharpness low = sharpness(3, 1, 0.4, 2);
-        double here = SharpnessBudget.of(low).term("seeing").orElseThrow().amount().getAsDouble();
+        double here =
+                SharpnessBudget.of(low).term("seeing").orElseThrow().amount().getAsDouble();
         assertThat(here / SharpnessBudget.seeingAtZenith(low).getAsDouble()).isCloseTo(1.51572, within(1e-5));
     }
 
@@ -76,7 +79,10 @@ class SharpnessBudgetTest {
     void alikeToAllCornersIsSpacingAndAcrossTheFieldIsTilt() {
         Corners grown = new Corners(300, 2.5, 0.6, 0.05, 0.02, 0.05, 10);
         assertThat(ids(CornerLimits.of(grown, OptionalDouble.of(-1.19)))).containsExactly("limit-spacing");
-        assertThat(CornerLimits.of(grown, OptionalDouble.of(-1.19)).get(0).finding().evidence())
+        assertThat(CornerLimits.of(grown, OptionalDouble.of(-1.19))
+                        .get(0)
+                        .finding()
+                        .evidence())
                 .contains("by its parts the train is 1.19 mm too short");
         Corners leaning = new Corners(300, 2.5, 0.05, 0.05, 1.2, 0.06, 170);
         List<Limit> tilt = CornerLimits.of(leaning, OptionalDouble.empty());
@@ -107,7 +113,17 @@ class SharpnessBudgetTest {
     private static Sharpness with(double own, OptionalDouble guidingRms, Optional<Elongation> trail) {
         OptionalDouble absent = OptionalDouble.empty();
         return new Sharpness(
-                own, 200, absent, absent, guidingRms, trail, false, Optional.empty(), Optional.empty(), absent, absent,
+                own,
+                200,
+                absent,
+                absent,
+                guidingRms,
+                trail,
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                absent,
+                absent,
                 absent);
     }
 }

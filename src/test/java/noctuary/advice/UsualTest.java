@@ -35,6 +35,7 @@ class UsualTest {
     void fiveNightsAreNoMeasure() {
         double[] five = {2.5, 2.6, 2.4, 2.5, 2.6};
         assertThat(new Usual(five).unusuallyHigh(50)).isFalse();
-        assertThat(new Usual(new double[] {2.5, 2.6, 2.4, 2.5, 2.6, 2.5}).unusuallyHigh(50)).isTrue();
+        assertThat(new Usual(new double[] {2.5, 2.6, 2.4, 2.5, 2.6, 2.5}).unusuallyHigh(50))
+                .isTrue();
     }
 }

@@ -27,7 +27,12 @@ public record Advised(List<FindingRow> findings, List<BudgetPart> budgets, Strin
 
     /** @param growth whether noise fell with time; empty where nothing tells */
     public record Wanted(
-            String total, String sub, String subEvidence, String growth, List<DeeperRow> deeper, List<PlaceRow> places) {
+            String total,
+            String sub,
+            String subEvidence,
+            String growth,
+            List<DeeperRow> deeper,
+            List<PlaceRow> places) {
         public Wanted {
             deeper = List.copyOf(deeper);
             places = List.copyOf(places);

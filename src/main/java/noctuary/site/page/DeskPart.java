@@ -7,20 +7,21 @@ import java.util.List;
  *
  * @param framing targets in the fields of all rigs; null without a field
  * @param focal sentences on focal length; empty without a frame matched to the sky
- * @param refocus empty without entries
+ * @param focus when to refocus, and what expansion foretells
  */
 public record DeskPart(
         List<Advised.FindingRow> findings,
         Drawing framing,
         List<String> focal,
         List<ShapeRow> shapes,
-        String refocus,
+        List<String> focus,
         List<SwapColumn> swaps,
         List<SwapRow> rows) {
     public DeskPart {
         findings = List.copyOf(findings);
         focal = List.copyOf(focal);
         shapes = List.copyOf(shapes);
+        focus = List.copyOf(focus);
         swaps = List.copyOf(swaps);
         rows = List.copyOf(rows);
     }

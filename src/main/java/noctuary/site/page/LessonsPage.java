@@ -11,7 +11,13 @@ public record LessonsPage(Head head, Link sheet, List<Row> open, List<Row> close
 
     /** @param closedBy without a way while open */
     public record Row(
-            String about, String todo, Link openedBy, String opened, Link closedBy, String closed, List<Link> seenAgain) {
+            String about,
+            String todo,
+            Link openedBy,
+            String opened,
+            Link closedBy,
+            String closed,
+            List<Link> seenAgain) {
         public Row {
             seenAgain = List.copyOf(seenAgain);
         }

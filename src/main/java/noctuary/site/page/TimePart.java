@@ -11,8 +11,7 @@ public record TimePart(String place, List<Row> months, List<Row> rigs, List<Caus
     }
 
     /** Hours as printed, empty where not known. @param lost such as {@code 0.8 cloud, 0.3 cabling} */
-    public record Row(
-            String name, int nights, String dark, String darkOut, String clear, String used, String lost) {}
+    public record Row(String name, int nights, String dark, String darkOut, String clear, String used, String lost) {}
 
     public record CauseRow(String cause, int times, String sentence) {}
 }
