@@ -77,7 +77,7 @@ final class SwapTable {
 
     private static String cost(Swap s) {
         return s.cost().entrySet().stream()
-                .map(e -> e.getValue().stripTrailingZeros().toPlainString() + "\u00a0" + e.getKey())
+                .map(e -> RigParts.money(e.getValue(), e.getKey()))
                 .collect(Collectors.joining(", "));
     }
 

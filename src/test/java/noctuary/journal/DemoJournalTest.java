@@ -45,14 +45,21 @@ class DemoJournalTest {
         }
     }
 
-    /** One entry's header gives the nominal focal length, and its plate solution another: intended, and seen. */
+    /**
+     * The longer focal length of one night is planted, and seen by sky, header and rig; the small refractor's stars are
+     * two pixels wide, as its note says.
+     */
     @Test
-    void theOnlyNoticesAreThoseOfTheNominalFocalLength() {
+    void theOnlyNoticesAreThoseOfTheLongerFocalLengthAndTheCoarsePixels() {
         assertThat(outcome.problems())
                 .isNotEmpty()
-                .allSatisfy(p -> assertThat(p.file()).isEqualTo("entries/2025-05-24-m51/entry.md"))
+                .allSatisfy(p -> assertThat(p.where())
+                        .matches("entries/2025-05-24-m51/entry.md, (image scale|focal length)"
+                                + "|entries/rigs/heron.md, desk-focal-length-2025-05-24-m51"
+                                + "|entries/rigs/wren.md, desk-sampling"));
+        assertThat(outcome.problems())
                 .extracting(Problem::place)
-                .containsOnly("image scale", "focal length");
+                .contains("image scale", "focal length", "desk-focal-length-2025-05-24-m51", "desk-sampling");
     }
 
     @Test

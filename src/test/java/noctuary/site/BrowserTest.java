@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,6 +25,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.print.PrintOptions;
 
 /** The fixture's site in Chromium, opened as files; skipped where Chromium and its driver are not installed. */
 @Tag("browser")
@@ -37,6 +41,8 @@ class BrowserTest {
             "rigs/index.html",
             "rigs/heron/index.html",
             "nights/index.html",
+            "lessons/index.html",
+            "lessons/sheet.html",
             "method/index.html",
             "data/index.html");
 
@@ -155,6 +161,15 @@ class BrowserTest {
                 .isTrue();
         assertThat(browser.findElements(By.cssSelector(".keys"))).isNotEmpty().noneMatch(WebElement::isDisplayed);
         Files.delete(plain);
+    }
+
+    @Test
+    void theSheetForTheNextNightPrintsOnOnePage() {
+        visit("lessons/sheet.html");
+        String pdf = new String(
+                Base64.getDecoder().decode(browser.print(new PrintOptions()).getContent()),
+                StandardCharsets.ISO_8859_1);
+        assertThat(Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results()).hasSize(1);
     }
 
     private static void visit(String page) {
