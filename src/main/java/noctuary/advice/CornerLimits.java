@@ -32,18 +32,32 @@ final class CornerLimits {
     static String says(Corners c) {
         List<String> words = new ArrayList<>();
         if (c.risePx() > LEAST_ERRORS * c.riseErrorPx()) {
-            words.add(say("spacing, %s errors sure", Math.round(c.risePx() / c.riseErrorPx())));
+            words.add(
+                    say("%sspacing, %s errors sure", slight(spacingLoss(c)), Math.round(c.risePx() / c.riseErrorPx())));
         }
         if (c.tiltPx() > LEAST_ERRORS * c.tiltErrorPx()) {
             words.add(say(
-                    "tilt towards %s, %s errors sure",
-                    side(c.tiltDirectionDeg()), Math.round(c.tiltPx() / c.tiltErrorPx())));
+                    "%stilt towards %s, %s errors sure",
+                    slight(tiltLoss(c)), side(c.tiltDirectionDeg()), Math.round(c.tiltPx() / c.tiltErrorPx())));
         }
         return words.isEmpty() ? "neither, within errors" : Words.list(words);
     }
 
+    private static String slight(double loss) {
+        return loss < Limit.STANDS_OUT ? "slight " : "";
+    }
+
+    private static double spacingLoss(Corners c) {
+        return c.risePx() / (c.centrePx() + c.risePx());
+    }
+
+    /** At the wide end of the diagonal, against the middle. */
+    private static double tiltLoss(Corners c) {
+        return c.tiltPx() / (2 * c.centrePx() + c.tiltPx());
+    }
+
     private static Limit spacing(Corners c, OptionalDouble spacingErrorMm) {
-        double loss = c.risePx() / (c.centrePx() + c.risePx());
+        double loss = spacingLoss(c);
         String text = say(
                 "Stars widen alike towards all corners, by %s: looks like the distance from corrector to sensor.",
                 percent(c.risePx() / c.centrePx()));
@@ -70,8 +84,7 @@ final class CornerLimits {
     }
 
     private static Limit tilt(Corners c) {
-        double half = c.tiltPx() / 2;
-        double loss = half / (c.centrePx() + half);
+        double loss = tiltLoss(c);
         String text = say(
                 "Stars widen from one side of the field to the other, towards %s: looks like a tilted sensor.",
                 side(c.tiltDirectionDeg()));

@@ -1,6 +1,7 @@
 package noctuary.advice;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,6 +19,8 @@ import noctuary.stats.TheilSen;
  *
  * @param degrees the temperature went from the first frame to the last
  * @param degreesPerHour slope over the night, negative while it cools
+ * @param earlyPerHour the same over the first half of the frames
+ * @param latePerHour the same over the second half
  * @param growing whether the night's course found the stars widening
  * @param degreesFor10Percent after which the stars are a tenth wider; absent where they do not clearly widen
  * @param least the same at the upper end of the slope's 95 % interval
@@ -28,6 +31,8 @@ public record FocusNight(
         int frames,
         double degrees,
         double degreesPerHour,
+        double earlyPerHour,
+        double latePerHour,
         boolean growing,
         OptionalDouble degreesFor10Percent,
         OptionalDouble least) {
@@ -64,9 +69,16 @@ public record FocusNight(
                 frames.size(),
                 celsius[celsius.length - 1] - celsius[0],
                 TheilSen.fit(hours, celsius).slope(),
+                slope(hours, celsius, 0, (celsius.length + 1) / 2),
+                slope(hours, celsius, celsius.length / 2, celsius.length),
                 growing,
                 told ? OptionalDouble.of(tenth(line.intercept(), line.slope())) : OptionalDouble.empty(),
                 told ? OptionalDouble.of(tenth(line.intercept(), line.high())) : OptionalDouble.empty()));
+    }
+
+    private static double slope(double[] hours, double[] celsius, int from, int to) {
+        return TheilSen.fit(Arrays.copyOfRange(hours, from, to), Arrays.copyOfRange(celsius, from, to))
+                .slope();
     }
 
     private static double tenth(double squaredWidth, double slope) {

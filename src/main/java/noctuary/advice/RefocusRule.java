@@ -14,14 +14,20 @@ import java.util.OptionalDouble;
  * @param degrees to wait at most: the smallest that a night with clear growth gave; absent without such a night
  * @param minutes that this takes at the rate of that night
  * @param stepsPerDegree of the focuser from night to night; absent below six nights
+ * @param besides sentences on cooling, and on widths from night to night
  */
 public record RefocusRule(
-        List<FocusNight> nights, OptionalDouble degrees, OptionalDouble minutes, OptionalDouble stepsPerDegree) {
+        List<FocusNight> nights,
+        OptionalDouble degrees,
+        OptionalDouble minutes,
+        OptionalDouble stepsPerDegree,
+        List<String> besides) {
     public RefocusRule {
         nights = List.copyOf(nights);
+        besides = List.copyOf(besides);
     }
 
-    static RefocusRule of(List<FocusNight> nights, OptionalDouble stepsPerDegree) {
+    static RefocusRule of(List<FocusNight> nights, OptionalDouble stepsPerDegree, List<String> besides) {
         var worst = nights.stream()
                 .filter(n -> n.degreesFor10Percent().isPresent())
                 .min(Comparator.comparingDouble(n -> n.degreesFor10Percent().getAsDouble()));
@@ -29,7 +35,7 @@ public record RefocusRule(
         OptionalDouble minutes = worst.filter(n -> n.degreesPerHour() != 0)
                 .map(n -> OptionalDouble.of(60 * n.degreesFor10Percent().getAsDouble() / Math.abs(n.degreesPerHour())))
                 .orElseGet(OptionalDouble::empty);
-        return new RefocusRule(nights, degrees, minutes, stepsPerDegree);
+        return new RefocusRule(nights, degrees, minutes, stepsPerDegree, besides);
     }
 
     public String sentence() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import noctuary.fits.Cited;
 import noctuary.fits.FrameHeader;
 import noctuary.measure.FrameSheet;
@@ -26,8 +27,16 @@ final class RefocusRules {
         entries.forEach(
                 e -> byRig.computeIfAbsent(e.rigId(), k -> new ArrayList<>()).add(e));
         Map<String, RefocusRule> rules = new LinkedHashMap<>();
-        byRig.forEach((rig, own) -> rules.put(rig, RefocusRule.of(nights(own), steps(own))));
+        byRig.forEach((rig, own) -> rules.put(rig, rule(own)));
         return rules;
+    }
+
+    private static RefocusRule rule(List<EntryContext> own) {
+        List<FocusNight> nights = nights(own);
+        List<String> besides = Stream.concat(
+                        Cooling.sentence(nights).stream(), WidthByTemperature.sentence(own).stream())
+                .toList();
+        return RefocusRule.of(nights, steps(own), besides);
     }
 
     private static List<FocusNight> nights(List<EntryContext> entries) {

@@ -3,7 +3,6 @@ package noctuary.site;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import noctuary.advice.RefocusRule;
 import noctuary.advice.RigDesk;
 import noctuary.measure.RigSheet;
@@ -35,10 +34,19 @@ final class DeskParts {
                 framing(),
                 focal(),
                 desk.shapes().stream().map(this::shape).toList(),
-                Stream.concat(Stream.ofNullable(rule).map(RefocusRule::sentence), desk.warmth().stream())
-                        .toList(),
+                focus(rule),
                 table.columns(),
                 table.rows());
+    }
+
+    private List<String> focus(RefocusRule rule) {
+        List<String> lines = new ArrayList<>();
+        if (rule != null) {
+            lines.add(rule.sentence());
+            lines.addAll(rule.besides());
+        }
+        desk.warmth().ifPresent(lines::add);
+        return lines;
     }
 
     /** The largest object that was tried with this rig. */

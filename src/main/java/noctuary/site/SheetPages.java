@@ -3,6 +3,7 @@ package noctuary.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import noctuary.advice.ExposurePlan;
 import noctuary.advice.Finding;
 import noctuary.advice.LessonState;
@@ -72,9 +73,11 @@ final class SheetPages {
                 open.stream().limit(MOST_LESSONS).map(SheetPages::lesson).toList(),
                 Math.max(0, open.size() - MOST_LESSONS),
                 back,
+                rig.map(SheetPages::fits).orElse(""),
                 rig.map(this::checks).orElse(List.of()),
                 rig.map(this::refocus).orElse(""),
-                last.map(sheet -> plan(target, sheet, rig)).orElse(List.of()));
+                last.map(sheet -> plan(target, sheet, rig)).orElse(List.of()),
+                last.flatMap(this::experiment).orElse(null));
     }
 
     private static SheetPage.LessonRow lesson(LessonState lesson) {
@@ -95,6 +98,30 @@ final class SheetPages {
         List<EntrySheet> attempts = ledger.entries(
                 target.attempts().stream().map(TargetSheet.Attempt::slug).toList());
         return attempts.stream().reduce((first, last) -> last);
+    }
+
+    private static String fits(RigSheet rig) {
+        var figures = rig.latest().figures();
+        List<String> parts = new ArrayList<>();
+        if (figures.backFocusActualMm().isPresent()
+                && figures.backFocusRequiredMm().isPresent()) {
+            parts.add(Numerals.fixed(figures.backFocusActualMm(), 2) + "\u00a0mm from corrector to sensor, "
+                    + Numerals.fixed(figures.backFocusRequiredMm(), 2) + "\u00a0mm wanted");
+        }
+        if (figures.payloadKg().isPresent()) {
+            String rated = rig.note()
+                    .mountCapacity()
+                    .map(c -> " of " + Numerals.trimmed(c.value().value(), 1))
+                    .orElse("");
+            parts.add(Numerals.trimmed(figures.payloadKg().getAsDouble(), 1) + rated + "\u00a0kg on the mount");
+        }
+        return String.join("; ", parts);
+    }
+
+    private Optional<Advised.FindingRow> experiment(EntrySheet last) {
+        List<Finding> findings = ledger.advice().findings(last.entry().slug());
+        return new AdvisedParts(ledger)
+                .findings(findings).stream().filter(f -> !f.settle().isEmpty()).findFirst();
     }
 
     private List<String> checks(RigSheet rig) {
@@ -127,7 +154,7 @@ final class SheetPages {
                     .map(d -> AdvisedParts.deeper(own, d))
                     .forEach(d -> plan.add(wanted(d, last)));
         }
-        subOf(own, rig).ifPresent(sub -> plan.add(sub.sentence()));
+        measured(last, rig).ifPresent(sheet -> plan.add(sub(sheet, last)));
         return plan;
     }
 
@@ -149,14 +176,24 @@ final class SheetPages {
                 : "Half a magnitude deeper" + night + ": " + row.total() + " under the same sky.";
     }
 
-    /** Measured on this target, else in the newest entry of the rig that was measured. */
-    private Optional<ExposurePlan.Sub> subOf(ExposurePlan own, Optional<RigSheet> rig) {
-        Optional<ExposurePlan.Sub> here = Optional.ofNullable(own).flatMap(ExposurePlan::sub);
-        return here.or(() -> ledger.content().entries().stream()
-                .filter(sheet -> ledger.rig(sheet).equals(rig))
-                .map(sheet -> ledger.advice().plans().get(sheet.entry().slug()))
-                .filter(plan -> plan != null && plan.sub().isPresent())
-                .findFirst()
-                .flatMap(ExposurePlan::sub));
+    /** The entry itself where its single exposures were measured, else the newest of the rig that was. */
+    private Optional<EntrySheet> measured(EntrySheet last, Optional<RigSheet> rig) {
+        return Stream.concat(
+                        Stream.of(last),
+                        ledger.content().entries().stream()
+                                .filter(sheet -> ledger.rig(sheet).equals(rig)))
+                .filter(sheet -> plan(sheet).flatMap(ExposurePlan::sub).isPresent())
+                .findFirst();
+    }
+
+    private String sub(EntrySheet sheet, EntrySheet last) {
+        String sentence = plan(sheet).flatMap(ExposurePlan::sub).orElseThrow().sentence();
+        String where =
+                ledger.targetName(sheet) + sheet.night().map(n -> ", " + n).orElse("");
+        return sheet.equals(last) ? sentence : "As measured on " + where + ": " + sentence;
+    }
+
+    private Optional<ExposurePlan> plan(EntrySheet sheet) {
+        return Optional.ofNullable(ledger.advice().plans().get(sheet.entry().slug()));
     }
 }

@@ -31,7 +31,7 @@ class RefocusRuleTest {
         FocusNight night = night(6, 0.3, n -> Math.hypot(2.5, 1.2 * 0.3 * n), true);
         assertThat(night.degreesFor10Percent().getAsDouble()).isCloseTo(0.9547, within(1e-3));
         assertThat(night.degreesPerHour()).isCloseTo(-1.2, within(1e-9));
-        RefocusRule rule = RefocusRule.of(List.of(night), OptionalDouble.empty());
+        RefocusRule rule = RefocusRule.of(List.of(night), OptionalDouble.empty(), List.of());
         assertThat(rule.minutes().getAsDouble()).isCloseTo(47.7, within(0.1));
         assertThat(rule.sentence())
                 .startsWith("Refocus after every 1.0 degrees, about 48 min at that night’s rate")
@@ -41,14 +41,25 @@ class RefocusRuleTest {
     @Test
     void starsThatDoNotWidenMakeNoRule() {
         FocusNight night = night(6, 0.3, n -> 2.5 + 0.01 * (n % 2), false);
-        RefocusRule rule = RefocusRule.of(List.of(night), OptionalDouble.empty());
+        RefocusRule rule = RefocusRule.of(List.of(night), OptionalDouble.empty(), List.of());
         assertThat(rule.degrees()).isEmpty();
         assertThat(rule.sentence()).contains("did not clearly widen, over 1.5 degrees");
     }
 
     @Test
     void withoutTemperaturesThereIsNoNight() {
-        assertThat(RefocusRule.of(List.of(), OptionalDouble.empty()).sentence()).startsWith("No rule yet");
+        assertThat(RefocusRule.of(List.of(), OptionalDouble.empty(), List.of()).sentence())
+                .startsWith("No rule yet");
+    }
+
+    @Test
+    void aTubeThatGoesOnCoolingIsNotCuredByWaiting() {
+        FocusNight steady = night(6, 0.3, n -> 2.5, false);
+        assertThat(Cooling.sentence(List.of(steady, steady)).orElseThrow())
+                .isEqualTo(
+                        "Over 2 nights it cooled by 1.2 degrees an hour in the first half and by 1.2 in the second: it "
+                                + "goes on all night, so waiting before the first focus does not end it.");
+        assertThat(Cooling.sentence(List.of(steady))).isEmpty();
     }
 
     private static FocusNight night(int frames, double coolingPerFrame, IntToDoubleFunction width, boolean growing) {
