@@ -7,11 +7,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import noctuary.serve.SiteServer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -205,5 +207,25 @@ class BrowserTest {
                 .filter(WebElement::isDisplayed)
                 .map(WebElement::getText)
                 .toList();
+    }
+
+    @Test
+    void aServedPageLoadsAgainUnderItsContentPolicy() throws Exception {
+        Path page = site.resolve("method/index.html");
+        String before = Files.readString(page);
+        try (SiteServer server = SiteServer.start(site, 0)) {
+            browser.get(server.address() + "method/");
+            Files.writeString(page, before.replaceFirst("<h1[^>]*>[^<]*", "<h1>Written again"));
+            server.changed();
+            browser.manage().timeouts().implicitlyWait(Duration.ofSeconds(20));
+            assertThat(browser.findElements(By.xpath("//h1[.='Written again']")))
+                    .hasSize(1);
+            assertThat(browser.manage().logs().get(LogType.BROWSER).getAll())
+                    .extracting(Object::toString)
+                    .noneMatch(line -> line.contains("Content Security Policy"));
+        } finally {
+            browser.manage().timeouts().implicitlyWait(Duration.ZERO);
+            Files.writeString(page, before);
+        }
     }
 }
