@@ -32,8 +32,7 @@ public record Advice(
     }
 
     public static Advice of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        List<EntryContext> contexts =
-                entries.stream().map(e -> EntryContext.of(e, journal, rigs)).toList();
+        List<EntryContext> contexts = contexts(journal, entries, rigs);
         Map<String, LimitReport> limits = LimitReports.of(contexts);
         return new Advice(
                 limits,
@@ -41,6 +40,15 @@ public record Advice(
                 RefocusRules.of(contexts),
                 RigDesks.of(contexts, rigs),
                 LessonBook.of(entries, limits));
+    }
+
+    /** The desks alone, by rig. */
+    public static Map<String, RigDesk> desks(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
+        return RigDesks.of(contexts(journal, entries, rigs), rigs);
+    }
+
+    private static List<EntryContext> contexts(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
+        return entries.stream().map(e -> EntryContext.of(e, journal, rigs)).toList();
     }
 
     /** What stands out in one entry; nothing for an entry that was not judged. */

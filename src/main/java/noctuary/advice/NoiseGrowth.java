@@ -5,6 +5,7 @@ import static noctuary.advice.Words.say;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import noctuary.measure.FrameMatch;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
@@ -21,6 +22,7 @@ import noctuary.stats.Robust;
  * @param stackError of that, from the star light
  */
 public record NoiseGrowth(int frames, double single, double stack, double stackError) {
+    private static final int MOST_MATCHED = 12;
     /** Of the ratio of counts: the weights of the frames are not known. */
     private static final double LEAST_ERROR = 0.05;
 
@@ -39,11 +41,12 @@ public record NoiseGrowth(int frames, double single, double stack, double stackE
         }
         double[] noise = noise(lights);
         double[] stacked = noise(List.of(stack.get()));
-        List<FrameMatch> matches = lights.stream()
+        List<FrameSheet> some = spread(lights);
+        List<FrameMatch> matches = some.stream()
                 .flatMap(frame -> FrameMatch.of(frame, stack.get()).stream())
                 .filter(m -> m.fluxRatio().isPresent())
                 .toList();
-        if (noise.length < 2 || stacked.length == 0 || matches.size() < lights.size()) {
+        if (noise.length < 2 || stacked.length == 0 || matches.size() < some.size()) {
             return Optional.empty();
         }
         double scale = 1
@@ -56,6 +59,14 @@ public record NoiseGrowth(int frames, double single, double stack, double stackE
                 matches.get(0).fluxRatioError() / matches.get(0).fluxRatio().getAsDouble());
         double counts = stacked[0] / scale;
         return Optional.of(new NoiseGrowth(lights.size(), Robust.median(noise), counts, error * counts));
+    }
+
+    /** At most a dozen, evenly over the night: matching stars takes time. */
+    private static List<FrameSheet> spread(List<FrameSheet> lights) {
+        int n = Math.min(MOST_MATCHED, lights.size());
+        return IntStream.range(0, n)
+                .mapToObj(i -> lights.get((int) ((long) i * lights.size() / n)))
+                .toList();
     }
 
     private static double[] noise(List<FrameSheet> files) {

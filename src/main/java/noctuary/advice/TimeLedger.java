@@ -1,6 +1,5 @@
 package noctuary.advice;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.ZoneId;
@@ -107,7 +106,6 @@ public record TimeLedger(List<Row> months, List<Row> rigs, List<CauseCost> cause
     }
 
     private static double darkHours(LocalDate night, Place place) {
-        Duration dark = Darkness.of(night, place.zone(), place.sky()).dark();
-        return dark.toSeconds() / 3600.0;
+        return Darkness.dark(night, place.zone(), place.sky()).toSeconds() / 3600.0;
     }
 }

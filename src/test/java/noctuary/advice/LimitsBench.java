@@ -12,7 +12,8 @@ import java.util.TreeMap;
 /**
  * How often the planted trouble is named first, and how often nothing is said of clean nights.
  *
- * <p>Arguments: number of troubled nights (200), number of clean nights (200). Pixels are simulated and measured.
+ * <p>Arguments: number of troubled nights (200), number of clean nights (200), seed of the keeper (1). Pixels are simulated
+ * and measured.
  */
 final class LimitsBench {
     private LimitsBench() {}
@@ -20,17 +21,18 @@ final class LimitsBench {
     public static void main(String[] args) throws IOException {
         int troubled = args.length > 0 ? Integer.parseInt(args[0]) : 200;
         int clean = args.length > 1 ? Integer.parseInt(args[1]) : 200;
+        long seed = args.length > 2 ? Long.parseLong(args[2]) : 1;
         Path folder = Files.createTempDirectory("limits");
-        PlantedKeeper keeper = new PlantedKeeper(folder, 1);
+        PlantedKeeper keeper = new PlantedKeeper(folder, seed);
         Map<PlantedImage.Trouble, Map<String, Integer>> first = new EnumMap<>(PlantedImage.Trouble.class);
         PlantedImage.Trouble[] kinds = PlantedImage.Trouble.values();
         int right = 0;
         for (int n = 0; n < troubled; n++) {
-            right += judge(keeper, kinds[1 + n % (kinds.length - 1)], 5000 + n, first);
+            right += judge(keeper, kinds[1 + n % (kinds.length - 1)], 100_000 * seed + 5000 + n, first);
         }
         int silent = 0;
         for (int n = 0; n < clean; n++) {
-            silent += judge(keeper, PlantedImage.Trouble.NONE, 9000 + n, first);
+            silent += judge(keeper, PlantedImage.Trouble.NONE, 100_000 * seed + 9000 + n, first);
         }
         PrintStream out = System.out;
         first.forEach((trouble, named) -> out.println(trouble + " " + named));
