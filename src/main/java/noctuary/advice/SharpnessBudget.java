@@ -37,7 +37,7 @@ final class SharpnessBudget {
                 .map(Term::label)
                 .toList();
         OptionalDouble rest = Budget.remainder(shown, terms);
-        String with = unknown.isEmpty() ? "" : "; with it all that is not known above: " + Words.list(unknown);
+        String with = unknown.isEmpty() ? "" : ", and with it what is not known: " + Words.list(unknown);
         terms.add(
                 rest.isPresent()
                         ? Term.known(

@@ -50,7 +50,7 @@ class SharpnessBudgetTest {
         Budget budget = SharpnessBudget.of(with(3, OptionalDouble.empty(), Optional.empty()));
         assertThat(budget.terms().stream().filter(t -> t.amount().isEmpty()).map(Term::id))
                 .containsExactlyInAnyOrder("diffraction", "pixel", "guiding", "focus-drift", "corners");
-        assertThat(budget.term("seeing").orElseThrow().how()).contains("all that is not known above", "guiding");
+        assertThat(budget.term("seeing").orElseThrow().how()).contains("and with it what is not known", "guiding");
     }
 
     @Test
