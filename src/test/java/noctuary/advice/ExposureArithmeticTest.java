@@ -81,4 +81,18 @@ class ExposureArithmeticTest {
         assertThat(model.floor()).isZero();
         assertThat(model.breakFrames()).isEmpty();
     }
+
+    /** 10 counts in a frame, 5 instead of 2.5 in sixteen: a = 80 and b = 20, so half of it stays from 4 frames on. */
+    @Test
+    void aStackThatStopsGettingQuieterSaysWhere() {
+        NoiseGrowth growth = new NoiseGrowth(16, 10, 5, 0.1);
+        assertThat(growth.hasFloor()).isTrue();
+        assertThat(growth.model().breakFrames().getAsDouble()).isCloseTo(4, within(1e-9));
+        assertThat(growth.sentence()).contains("from about 4 frames on");
+    }
+
+    @Test
+    void aStackQuieterThanTheRootOfTimeWasSmoothed() {
+        assertThat(new NoiseGrowth(16, 10, 1.2, 0.1).sentence()).contains("interpolated or smoothed");
+    }
 }

@@ -1,6 +1,7 @@
 package noctuary.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -28,6 +29,16 @@ class LimitsTest {
         List<Finding> findings = keeper.next(new PlantedImage(trouble, 41));
         assertThat(findings).extracting(Finding::id).startsWith(trouble.finding);
         assertThat(findings.get(0).evidence()).isNotBlank();
+    }
+
+    /** Frames and their mean, nothing planted: the noise falls as the root of their number. */
+    @Test
+    void theNoiseOfACleanStackFallsWithTheRootOfTheTime() {
+        NoiseGrowth growth = NoiseGrowth.of(keeper.alone(new PlantedImage(PlantedImage.Trouble.NONE, 48)))
+                .orElseThrow();
+        assertThat(growth.stack()).isCloseTo(growth.foretold(), withinPercentage(8));
+        assertThat(growth.hasFloor()).isFalse();
+        assertThat(growth.sentence()).endsWith("So far the noise falls with the root of the time.");
     }
 
     @Test

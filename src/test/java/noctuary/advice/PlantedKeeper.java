@@ -35,6 +35,11 @@ final class PlantedKeeper {
         return LimitReports.of(all).get("next").findings();
     }
 
+    /** One night alone. */
+    EntryContext alone(PlantedImage night) {
+        return context(night, "alone", 50);
+    }
+
     private EntryContext context(PlantedImage night, String slug, int day) {
         Path root = folder.resolve(slug);
         SmallJournal small = new SmallJournal(root);
