@@ -2,6 +2,7 @@ package noctuary.advice;
 
 import java.util.Arrays;
 import noctuary.stats.Robust;
+import noctuary.stats.StudentTest;
 
 /**
  * What other nights of the same kind gave, for telling the unusual from the usual: a value is unusual when it lies
@@ -13,6 +14,8 @@ import noctuary.stats.Robust;
 record Usual(double[] others) {
     /** Below this number any one night could look unusual by chance. */
     static final int FEWEST = 6;
+
+    private static final double RARE = 0.995;
 
     boolean enough() {
         return others.length >= FEWEST;
@@ -27,11 +30,11 @@ record Usual(double[] others) {
     }
 
     boolean unusuallyHigh(double value) {
-        return enough() && distance(value) > StudentT.upper(others.length - 1);
+        return enough() && distance(value) > StudentTest.quantile(RARE, others.length - 1);
     }
 
     boolean unusuallyLow(double value) {
-        return enough() && -distance(value) > StudentT.upper(others.length - 1);
+        return enough() && -distance(value) > StudentTest.quantile(RARE, others.length - 1);
     }
 
     private double distance(double value) {

@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
             RenderCommand.class,
             WatchCommand.class,
             MeasureCommand.class,
+            ReviewCommand.class,
             CheckCommand.class,
             AutoComplete.GenerateCompletion.class
         },

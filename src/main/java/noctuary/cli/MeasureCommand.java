@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicBoolean;
 import noctuary.journal.Measuring;
 import noctuary.journal.RefusedException;
 import picocli.CommandLine.Command;
@@ -42,16 +43,15 @@ final class MeasureCommand implements Callable<Integer> {
             throw new RefusedException("--stars goes with --json");
         }
         PrintWriter out = spec.commandLine().getOut();
-        boolean troubled = false;
         if (files.stream().noneMatch(Files::exists)) {
             throw new RefusedException(files.get(0) + " does not exist");
         }
-        for (Path file : files) {
-            Measuring.Outcome outcome = Measuring.measure(file.toString(), file, stars);
-            out.print(json ? outcome.json() + "\n" : Plain.text(outcome.table()));
+        AtomicBoolean troubled = new AtomicBoolean();
+        Measuring.measure(files, measured -> {
+            out.print(json ? measured.json(stars) + "\n" : Plain.text(measured.table()));
             out.flush();
-            troubled |= outcome.troubled();
-        }
-        return troubled ? 1 : 0;
+            troubled.compareAndSet(false, measured.troubled());
+        });
+        return troubled.get() ? 1 : 0;
     }
 }

@@ -11,6 +11,8 @@ public final class Plane {
     private final short[] shorts;
     private final float zero;
     private final float scale;
+    /** Physical value of every stored one: looking up is at least as quick as converting, and much quicker at first. */
+    private final float[] physical;
 
     private Plane(int width, int height, float[] floats, short[] shorts, float zero, float scale) {
         int length = floats != null ? floats.length : shorts.length;
@@ -23,6 +25,15 @@ public final class Plane {
         this.shorts = shorts;
         this.zero = zero;
         this.scale = scale;
+        this.physical = shorts == null ? null : physical(zero, scale);
+    }
+
+    private static float[] physical(float zero, float scale) {
+        float[] values = new float[1 << Short.SIZE];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = zero + scale * (short) i;
+        }
+        return values;
     }
 
     /** A plane of floats, row after row; the array is taken over, not copied. */
@@ -43,13 +54,18 @@ public final class Plane {
         return height;
     }
 
+    /** False when every pixel is sure to hold a finite value. */
+    public boolean mayLack() {
+        return floats != null || !Float.isFinite(physical[1 << 15]) || !Float.isFinite(physical[(1 << 15) - 1]);
+    }
+
     /** The value at column x, row y; NaN where missing. */
     public float at(int x, int y) {
         if (x < 0 || x >= width) {
             throw new IndexOutOfBoundsException("column " + x + " of " + width);
         }
         int i = y * width + x;
-        return floats != null ? floats[i] : zero + scale * shorts[i];
+        return floats != null ? floats[i] : physical[shorts[i] & 0xffff];
     }
 
     /** Copies {@code length} values of row {@code y} from column {@code x} on into {@code into} at {@code offset}. */
@@ -63,7 +79,32 @@ public final class Plane {
             return;
         }
         for (int i = 0; i < length; i++) {
-            into[offset + i] = zero + scale * shorts[from + i];
+            into[offset + i] = physical[shorts[from + i] & 0xffff];
+        }
+    }
+
+    /**
+     * Means of 2 x 2 pixels: {@code length} of them from (2x, 2y) on into {@code into} at {@code offset}; NaN where one of
+     * the four is missing.
+     */
+    public void copyHalved(int x, int y, int length, float[] into, int offset) {
+        if (x < 0 || 2 * (x + length) > width) {
+            throw new IndexOutOfBoundsException("pairs " + x + " to " + (x + length) + " of " + width / 2);
+        }
+        int upper = 2 * y * width + 2 * x;
+        if (floats != null) {
+            halve(floats, upper, upper + width, length, into, offset);
+            return;
+        }
+        float quarter = scale / 4;
+        for (int i = 0, a = upper, b = upper + width; i < length; i++, a += 2, b += 2) {
+            into[offset + i] = zero + quarter * (shorts[a] + shorts[a + 1] + shorts[b] + shorts[b + 1]);
+        }
+    }
+
+    private static void halve(float[] pixels, int upper, int lower, int length, float[] into, int offset) {
+        for (int i = 0, a = upper, b = lower; i < length; i++, a += 2, b += 2) {
+            into[offset + i] = 0.25f * (pixels[a] + pixels[a + 1] + (pixels[b] + pixels[b + 1]));
         }
     }
 

@@ -48,6 +48,7 @@ public final class Rendering {
                     survey.entries(),
                     survey.rigs(),
                     survey.targets(),
+                    survey.reviews().all(),
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress));
             SiteWriter.write(content, Places.ownTemplates(root), draft);
             List<Problem> problems = new ArrayList<>(survey.problems());

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import noctuary.fits.FitsFile;
 import noctuary.fits.FitsImage;
 import noctuary.fits.FrameHeader;
@@ -21,7 +23,7 @@ import noctuary.stars.StarField;
 /** Measures one file, frame or picture; never throws for what is in it. */
 public final class Meter {
     /** Raised whenever the same pixels give other numbers than before, so that cached ones are not believed. */
-    public static final String ENGINE = "3";
+    public static final String ENGINE = "4";
 
     private static final List<String> PICTURES = List.of(".png", ".jpg", ".jpeg", ".tif", ".tiff");
 
@@ -82,6 +84,9 @@ public final class Meter {
             Optional<FrameHeader> header,
             String pixelDigest,
             List<Trouble> troubles) {
+        Plane main = planes.get(planes.size() / 2);
+        ForkJoinTask<Defects> defects = ForkJoinPool.commonPool()
+                .submit(() -> Defects.find(main, conditions.mosaic(), conditions.saturationAdu()));
         List<PlaneSummary> summaries = new ArrayList<>();
         StarField field = null;
         for (int i = 0; i < planes.size(); i++) {
@@ -90,8 +95,6 @@ public final class Meter {
             field = i == planes.size() / 2 ? each : field;
         }
         field.whyNot().ifPresent(why -> troubles.add(new Trouble("stars", why, "")));
-        Plane main = planes.get(planes.size() / 2);
-        Defects defects = Defects.find(main, conditions.mosaic(), conditions.saturationAdu());
         return new Measurement(
                 kind,
                 main.width(),
@@ -99,7 +102,7 @@ public final class Meter {
                 summaries,
                 header,
                 Optional.of(field),
-                Optional.of(defects),
+                Optional.of(defects.join()),
                 pixelDigest,
                 troubles);
     }

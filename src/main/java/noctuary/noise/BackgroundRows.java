@@ -18,43 +18,60 @@ final class BackgroundRows {
         this.change = new float[lattice.stride()][width];
     }
 
-    /** {@code residual} becomes {@code line}, which is (part of) row {@code y}, without its background. */
-    void subtract(int y, float[] line, float[] residual) {
+    /** The background of one row: {@code upper + t * change} at each of its columns; good until the next row is asked for. */
+    record Line(float[] upper, float[] change, float t) {
+        float at(int column) {
+            return upper[column] + t * change[column];
+        }
+    }
+
+    Line line(int y) {
         int cellRow = grid.lowerRow(y);
         if (cellRow != expanded) {
             expand(cellRow);
         }
         double from = lattice.middleY(cellRow);
         float t = lattice.rows() == 1 ? 0 : (float) ((y - from) / (lattice.middleY(cellRow + 1) - from));
-        float[] base = upper[y % lattice.stride()];
-        float[] slope = change[y % lattice.stride()];
+        return new Line(upper[y % lattice.stride()], change[y % lattice.stride()], t);
+    }
+
+    /** {@code residual} becomes {@code line}, which is (part of) row {@code y}, without its background. */
+    void subtract(int y, float[] line, float[] residual) {
+        Line background = line(y);
+        float[] base = background.upper;
+        float[] slope = background.change;
+        float t = background.t;
         for (int x = 0; x < base.length; x++) {
             residual[x] = line[x] - (base[x] + t * slope[x]);
         }
     }
 
     private void expand(int cellRow) {
-        int below = Math.min(cellRow + 1, lattice.rows() - 1);
-        for (int parity = 0; parity < lattice.stride(); parity++) {
-            for (int i = 0; i < upper[parity].length; i++) {
-                int x = left + i;
-                float[] phase = grid.level()[parity * lattice.stride() + x % lattice.stride()];
-                int column = grid.lowerColumn(x);
-                float top = across(phase, cellRow, column, x);
-                upper[parity][i] = top;
-                change[parity][i] = across(phase, below, column, x) - top;
-            }
+        int width = upper[0].length;
+        int column = grid.lowerColumn(left);
+        for (int from = 0, to; from < width; from = to, column++) {
+            boolean last = column >= lattice.columns() - 2;
+            to = last ? width : Math.min(width, (int) Math.ceil(lattice.middleX(column + 1)) - left);
+            expand(cellRow, column, from, to);
         }
         expanded = cellRow;
     }
 
-    private float across(float[] phase, int cellRow, int column, int x) {
+    /** The places {@code from} to {@code to}, which lie between the middles of this column of cells and the next. */
+    private void expand(int cellRow, int column, int from, int to) {
         int at = cellRow * lattice.columns() + column;
-        if (lattice.columns() == 1) {
-            return phase[at];
+        int below = cellRow + 1 < lattice.rows() ? at + lattice.columns() : at;
+        int right = lattice.columns() == 1 ? 0 : 1;
+        double middle = lattice.middleX(column);
+        double scale = right == 0 ? 0 : 1 / (lattice.middleX(column + 1) - middle);
+        for (int parity = 0; parity < lattice.stride(); parity++) {
+            for (int i = from; i < to; i++) {
+                float[] phase = grid.level()[parity * lattice.stride() + (left + i) % lattice.stride()];
+                double t = (left + i - middle) * scale;
+                float top = (float) (phase[at] + t * (phase[at + right] - phase[at]));
+                upper[parity][i] = top;
+                change[parity][i] = (float) (phase[below] + t * (phase[below + right] - phase[below])) - top;
+            }
         }
-        double from = lattice.middleX(column);
-        double t = (x - from) / (lattice.middleX(column + 1) - from);
-        return (float) (phase[at] + t * (phase[at + 1] - phase[at]));
     }
 }

@@ -12,6 +12,8 @@ final class CellRow {
     private static final double CLIPPED_SHARE = 0.984846;
 
     private static final int MOST_PASSES = 8;
+    /** Every such sample tells where the clipping starts. */
+    private static final int START = 3;
 
     private final Lattice lattice;
     private final FramePixels pixels;
@@ -82,8 +84,13 @@ final class CellRow {
             sigma[phase][cell] = Float.NaN;
             return;
         }
-        double centre = Selection.median(values, count);
-        double spread = Selection.sigma(values.clone(), count, centre);
+        int some = (count + START - 1) / START;
+        float[] start = new float[some];
+        for (int i = 0; i < some; i++) {
+            start[i] = values[i * START];
+        }
+        double centre = Selection.median(start, some);
+        double spread = Selection.sigma(start, some, centre);
         double quantum = spread > 0 ? 0 : smallestStep(values, count, centre);
         int kept = -1;
         for (int pass = 0; pass < MOST_PASSES; pass++) {

@@ -10,6 +10,7 @@ record Address(String path) {
     static final Address JOURNAL = new Address("index.html");
     static final Address TARGETS = new Address("targets/index.html");
     static final Address RIGS = new Address("rigs/index.html");
+    static final Address CHANGES = new Address("changes/index.html");
     static final Address NIGHTS = new Address("nights/index.html");
     static final Address LESSONS = new Address("lessons/index.html");
     static final Address SHEET = new Address("lessons/sheet.html");
@@ -31,6 +32,10 @@ record Address(String path) {
     /** The sheet for a night on one target. */
     static Address sheet(String targetId) {
         return new Address("lessons/sheet-" + targetId + ".html");
+    }
+
+    static Address change(String id) {
+        return new Address("changes/" + id + "/index.html");
     }
 
     /** The relative way to the top folder: empty or ending in a slash. */

@@ -6,11 +6,13 @@ import noctuary.entry.Journal;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
+import noctuary.review.Review;
 
 /**
  * All that the pages show.
  *
  * @param entries newest night first
+ * @param reviews of every change, by date
  * @param pictures by slug, then by {@code stack} or the version's name
  */
 public record SiteContent(
@@ -18,6 +20,7 @@ public record SiteContent(
         List<EntrySheet> entries,
         Map<String, RigSheet> rigs,
         List<TargetSheet> targets,
+        List<Review> reviews,
         Map<String, Map<String, Picture>> pictures) {
 
     /**

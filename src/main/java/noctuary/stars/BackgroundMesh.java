@@ -13,6 +13,7 @@ import noctuary.stats.Robust;
  */
 public final class BackgroundMesh {
     private static final double STRUCTURED = 1.25;
+    private static final double CEILING_SIGMAS = 4;
 
     private final int width;
     private final int height;
@@ -101,6 +102,14 @@ public final class BackgroundMesh {
     /** Standard deviation of structure (nebula, crowding) within the cell around a pixel, 0 where none shows, ADU. */
     public double roughnessAt(double x, double y) {
         return Math.max(0, interpolate(roughness, x, y));
+    }
+
+    /**
+     * Less the median level, the value from which more than noise of so much a pixel shows; the largest float where the
+     * sky has structure and none can be told.
+     */
+    float ceilingAt(double x, double y, double sigma) {
+        return roughnessAt(x, y) > 0 ? Float.MAX_VALUE : (float) (levelAt(x, y) - middleLevel + CEILING_SIGMAS * sigma);
     }
 
     /** Pixels in a cell, about. */

@@ -19,11 +19,17 @@ final class BlockMap {
         this.function = function;
     }
 
-    /** The value in the middle of the block that starts at (x, y). */
+    /** The first column after the block of column x. */
+    int end(int x) {
+        return (Math.floorDiv(x, 2 * block) + 1) * 2 * block;
+    }
+
+    /** The value in the middle of the block that holds (x, y). */
     float at(int x, int y) {
         int column = Math.floorDiv(x, 2 * block) + 8;
-        if (y != row) {
-            row = y;
+        int top = Math.floorDiv(y, block) * block;
+        if (top != row) {
+            row = top;
             Arrays.fill(known, false);
         }
         if (column >= known.length) {
@@ -32,7 +38,7 @@ final class BlockMap {
         }
         if (!known[column]) {
             known[column] = true;
-            values[column] = (float) function.applyAsDouble(x + block, y + block / 2.0);
+            values[column] = (float) function.applyAsDouble((2 * (column - 8) + 1) * block, top + block / 2.0);
         }
         return values[column];
     }

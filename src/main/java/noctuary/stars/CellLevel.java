@@ -116,17 +116,17 @@ record CellLevel(double level, double noise, double fineNoise) {
         double mean = Double.NaN;
         double sigma = 0;
         for (int pass = 0; pass < 12; pass++) {
-            double sum = 0;
-            double moment = 0;
-            double square = 0;
+            long sum = 0;
+            long moment = 0;
+            long square = 0;
             for (int k = from; k < to; k++) {
                 sum += counts[k];
-                moment += counts[k] * (double) k;
-                square += counts[k] * (double) k * k;
+                moment += counts[k] * k;
+                square += counts[k] * k * k;
             }
-            double centre = moment / sum;
-            sigma = Math.sqrt(Math.max(0, square / sum - centre * centre));
-            median = medianBin(counts, from, to, sum / 2);
+            double centre = (double) moment / sum;
+            sigma = Math.sqrt(Math.max(0, (double) square / sum - centre * centre));
+            median = medianBin(counts, from, to, sum / 2.0);
             mean = centre + 0.5;
             int nextFrom = (int) Math.max(0, Math.rint(median - 3 * sigma));
             int nextTo = (int) Math.min(counts.length, Math.max(nextFrom + 1, Math.rint(median + 3 * sigma)));
@@ -142,7 +142,7 @@ record CellLevel(double level, double noise, double fineNoise) {
 
     /** Position of the median in bins, linear inside its bin. */
     private static double medianBin(int[] counts, int from, int to, double half) {
-        double below = 0;
+        int below = 0;
         for (int k = from; k < to; k++) {
             if (below + counts[k] >= half && counts[k] > 0) {
                 return k + (half - below) / counts[k];

@@ -1,8 +1,11 @@
 package noctuary.stars;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import noctuary.image.Plane;
@@ -10,6 +13,8 @@ import noctuary.image.Plane;
 /** Finds peaks of the filtered plane above a multiple of its noise, tile by tile. */
 final class Detector {
     private static final int SIDE = 512;
+    /** Pixels around a pair of pixels within which its peak lies; even, so that the same rows make the mean as in the whole. */
+    private static final int AROUND = 2;
 
     private final Plane plane;
     private final Sampling sampling;
@@ -29,10 +34,15 @@ final class Detector {
 
     /** Detections of the chosen tiles, highest signal-to-noise ratio first. */
     List<Detection> find(IntPredicate chosen) {
-        return IntStream.range(0, rows())
+        List<Detection> found = IntStream.range(0, tiles())
                 .parallel()
-                .mapToObj(row -> row(row, chosen))
+                .filter(chosen)
+                .mapToObj(this::tile)
                 .flatMap(Collection::stream)
+                .toList();
+        Set<Long> seen = new HashSet<>();
+        return found.stream()
+                .filter(d -> seen.add((long) d.y() * plane.width() + d.x()))
                 .sorted(Comparator.comparingDouble(Detection::snr)
                         .reversed()
                         .thenComparingInt(Detection::y)
@@ -40,15 +50,29 @@ final class Detector {
                 .toList();
     }
 
-    private List<Detection> row(int row, IntPredicate chosen) {
-        FilteredTile tile = new FilteredTile(plane, sampling, mesh, test, Math.min(SIDE, plane.width()));
-        int y = row * SIDE;
-        return IntStream.range(0, columns())
-                .filter(column -> chosen.test(row * columns() + column))
-                .map(column -> column * SIDE)
-                .mapToObj(x -> tile.search(x, y, Math.min(SIDE, plane.width() - x), Math.min(SIDE, plane.height() - y)))
-                .flatMap(Collection::stream)
-                .toList();
+    private List<Detection> tile(int index) {
+        int x = index % columns() * SIDE;
+        int y = index / columns() * SIDE;
+        int width = Math.min(SIDE, plane.width() - x);
+        int height = Math.min(SIDE, plane.height() - y);
+        boolean wide = sampling.all() && test.filter().fwhm() >= Scout.NARROWEST && Math.min(width, height) > 1;
+        return wide
+                ? near(new Scout(plane, mesh, test, width).places(x, y, width, height))
+                : new FilteredTile(plane, sampling, mesh, test, width).search(x, y, width, height);
+    }
+
+    /** Those near the places that the scout named; one may be found from two of them. */
+    private List<Detection> near(List<int[]> places) {
+        FilteredTile tile = new FilteredTile(plane, sampling, mesh, test, 2 * AROUND + 2);
+        List<Detection> found = new ArrayList<>();
+        for (int[] place : places) {
+            int left = Math.max(0, place[0] - AROUND);
+            int top = Math.max(0, place[1] - AROUND);
+            int right = Math.min(plane.width(), place[0] + 2 + AROUND);
+            int bottom = Math.min(plane.height(), place[1] + 2 + AROUND);
+            found.addAll(tile.search(left, top, right - left, bottom - top));
+        }
+        return found;
     }
 
     private int columns() {

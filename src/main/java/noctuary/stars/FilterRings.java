@@ -1,7 +1,6 @@
 package noctuary.stars;
 
 import java.util.Arrays;
-import noctuary.image.Plane;
 
 /**
  * Pixels of a tile and their matched-filter response, row after row in rings of rows that stay in the processor's
@@ -10,10 +9,9 @@ import noctuary.image.Plane;
  */
 final class FilterRings {
     private static final int BLOCK = 32;
-    private static final double CEILING_SIGMAS = 4;
 
     private final MatchedFilter filter;
-    private final PixelRows source;
+    private final SkyRows source;
     private final BlockMap ceilings;
     private final int square;
     private final int halo;
@@ -27,21 +25,15 @@ final class FilterRings {
     private final float[] response;
     private final float[] sum;
     private final float[] clipped;
-    private final float[] work;
-    private final float[] spare;
     private int x0;
     private int y0;
     private int width;
     private int summed;
 
-    FilterRings(Plane plane, Sampling sampling, BackgroundMesh mesh, MatchedFilter filter, int widest) {
+    FilterRings(SkyRows source, MatchedFilter filter, int widest) {
         this.filter = filter;
-        this.source = new PixelRows(plane, sampling, mesh);
-        this.ceilings = new BlockMap(
-                BLOCK,
-                (x, y) -> mesh.roughnessAt(x, y) > 0
-                        ? Float.MAX_VALUE
-                        : mesh.levelAt(x, y) - mesh.level() + CEILING_SIGMAS * mesh.noiseAt(x, y));
+        this.source = source;
+        this.ceilings = new BlockMap(BLOCK, source::ceilingAt);
         this.square = filter.square();
         this.halo = filter.aside() + 1;
         this.margin = square + halo;
@@ -54,8 +46,6 @@ final class FilterRings {
         this.response = new float[ring * count];
         this.sum = new float[count];
         this.clipped = new float[stride];
-        this.work = new float[stride];
-        this.spare = new float[stride];
     }
 
     /** Starts a tile whose first pixel is (x, y); rows and columns are counted from there. */
@@ -88,26 +78,64 @@ final class FilterRings {
         return ready;
     }
 
-    float[] response() {
-        return response;
+    /** Columns from {@code from} to {@code to} of row y where the response is above a threshold; returns how many. */
+    int above(float threshold, int from, int to, int y, int[] into) {
+        int at = indexOf(y);
+        int found = 0;
+        for (int x = from; x < to; x++) {
+            if (response[at + x] > threshold) {
+                into[found++] = x;
+            }
+        }
+        return found;
     }
 
-    /** Where in {@link #response()} the pixel at column 0 of a row is. */
-    int indexOf(int row) {
+    /** Whether no neighbour responds more; of equal ones the first is the peak. */
+    boolean isPeak(int x, int y) {
+        float v = responseAt(x, y);
+        return v > responseAt(x - 1, y)
+                && v >= responseAt(x + 1, y)
+                && v > responseAt(x - 1, y - 1)
+                && v > responseAt(x, y - 1)
+                && v > responseAt(x + 1, y - 1)
+                && v >= responseAt(x - 1, y + 1)
+                && v >= responseAt(x, y + 1)
+                && v >= responseAt(x + 1, y + 1);
+    }
+
+    /** Whether the response bulges here, in each of four directions: on peaks, and where one hides in a slope. */
+    boolean bulges(int x, int y) {
+        float twice = 2 * responseAt(x, y);
+        return twice > responseAt(x - 1, y) + responseAt(x + 1, y)
+                && twice > responseAt(x, y - 1) + responseAt(x, y + 1)
+                && twice > responseAt(x - 1, y - 1) + responseAt(x + 1, y + 1)
+                && twice > responseAt(x + 1, y - 1) + responseAt(x - 1, y + 1);
+    }
+
+    private int indexOf(int row) {
         return slot(row) * count + halo;
     }
 
     float responseAt(int x, int y) {
-        return response[slot(y) * count + halo + x];
+        return response[indexOf(y) + x];
+    }
+
+    /** Height of the parabolas through a peak and its neighbours. */
+    double vertex(int x, int y) {
+        double top = responseAt(x, y);
+        return top
+                + rise(responseAt(x - 1, y), top, responseAt(x + 1, y))
+                + rise(responseAt(x, y - 1), top, responseAt(x, y + 1));
+    }
+
+    private static double rise(double before, double top, double after) {
+        double curvature = 2 * top - before - after;
+        return curvature > 0 ? (after - before) * (after - before) / (8 * curvature) : 0;
     }
 
     /** A pixel less the pedestal. */
     float pixelAt(int x, int y) {
         return pixels[slot(y) * stride + margin + x];
-    }
-
-    float pedestal() {
-        return source.pedestal();
     }
 
     /** Mean of the square around a pixel, less the pedestal. */
@@ -135,7 +163,7 @@ final class FilterRings {
         filter.along(pixels, at + square, smooth, to, width + 2 * halo);
         if (even(row)) {
             clip(row, at, length);
-            filter.meanAlong(clipped, square, means, to, width + 2 * halo, work, spare);
+            filter.meanAlong(clipped, square, means, to, width + 2 * halo);
         }
     }
 
@@ -146,12 +174,13 @@ final class FilterRings {
 
     /** Keeps neighbours from lifting the mean around faint stars; where the sky has structure nothing is cut. */
     private void clip(int row, int at, int length) {
-        int y = y0 + row & -BLOCK;
-        for (int i = 0; i < length; i += 2 * BLOCK) {
-            int to = Math.min(length, i + 2 * BLOCK);
-            float top = ceilings.at(x0 - margin + i, y);
+        int left = x0 - margin;
+        for (int i = 0, to; i < length; i = to) {
+            to = Math.min(length, ceilings.end(left + i) - left);
+            float top = ceilings.at(left + i, y0 + row);
             for (int k = i; k < to; k++) {
-                clipped[k] = Math.min(top, pixels[at + k]);
+                float v = pixels[at + k];
+                clipped[k] = v < top ? v : top;
             }
         }
     }

@@ -14,7 +14,7 @@ final class FilteredTile {
     private final MatchedFilter filter;
     private final FilterRings rings;
     private final BlockMap noises;
-    private final int[] peaks = new int[2 * BLOCK];
+    private final int[] high = new int[2 * BLOCK];
     private int x0;
     private int y0;
     private int width;
@@ -24,7 +24,7 @@ final class FilteredTile {
         this.mesh = mesh;
         this.test = test;
         this.filter = test.filter();
-        this.rings = new FilterRings(plane, sampling, mesh, filter, widest);
+        this.rings = new FilterRings(new PixelRows(plane, sampling, mesh), filter, widest);
         this.noises = new BlockMap(BLOCK, mesh::noiseAt);
     }
 
@@ -46,39 +46,16 @@ final class FilteredTile {
     }
 
     private void scan(int y, List<Detection> found) {
-        for (int from = 0; from < width; from += 2 * BLOCK) {
-            double noise = noises.at(x0 + from, y0 + y & -BLOCK);
-            int count = peaks(from, Math.min(width, from + 2 * BLOCK), y, (float) test.threshold(noise, 0));
+        for (int from = 0, to; from < width; from = to) {
+            to = Math.min(width, noises.end(x0 + from) - x0);
+            double noise = noises.at(x0 + from, y0 + y);
+            int count = rings.above((float) test.threshold(noise, 0), from, to, y, high);
             for (int i = 0; i < count; i++) {
-                judge(peaks[i], y, rings.responseAt(peaks[i], y), noise, found);
+                if (rings.isPeak(high[i], y)) {
+                    judge(high[i], y, rings.responseAt(high[i], y), noise, found);
+                }
             }
         }
-    }
-
-    /** Columns of the peaks of a block; apart from the judging, which would make the loop slow to compile. */
-    private int peaks(int from, int to, int y, float threshold) {
-        float[] response = rings.response();
-        int at = rings.indexOf(y);
-        int up = rings.indexOf(y - 1);
-        int down = rings.indexOf(y + 1);
-        int count = 0;
-        for (int x = from; x < to; x++) {
-            float v = response[at + x];
-            if (v > threshold && v > response[at + x - 1] && highest(response, v, at + x, up + x, down + x)) {
-                peaks[count++] = x;
-            }
-        }
-        return count;
-    }
-
-    private static boolean highest(float[] response, float v, int here, int up, int down) {
-        return v >= response[here + 1]
-                && v > response[up - 1]
-                && v > response[up]
-                && v > response[up + 1]
-                && v >= response[down - 1]
-                && v >= response[down]
-                && v >= response[down + 1];
     }
 
     private void judge(int x, int y, float v, double noise, List<Detection> found) {
@@ -87,7 +64,7 @@ final class FilteredTile {
         if (v <= threshold || !test.offRidge(v, ridge(x, y), threshold)) {
             return;
         }
-        double sky = mesh.levelAt(x0 + x, y0 + y) - rings.pedestal();
+        double sky = mesh.levelAt(x0 + x, y0 + y) - mesh.level();
         float[] patch = patch(x, y, (float) Math.max(sky, around - 0.25 * v));
         if (test.points().star(patch, x0 + x, y0 + y)) {
             found.add(detection(x, y, noise * filter.norm(), sky));

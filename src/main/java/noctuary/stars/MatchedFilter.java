@@ -1,7 +1,5 @@
 package noctuary.stars;
 
-import java.util.Arrays;
-
 /**
  * A detection kernel of zero mean: a Gaussian of about the width of a star less the mean of a square around it, so
  * that sky, gradients and broad nebulae drop out without being modelled.
@@ -121,36 +119,18 @@ record MatchedFilter(double fwhm, float[] taps, int square, double norm) {
         }
     }
 
-    /** Mean over the square's side along a row, by doubling runs; {@code work} is as long as the row. */
-    void meanAlong(float[] in, int from, float[] out, int to, int count, float[] work, float[] spare) {
+    /** Mean over the square's side along a row, as a sum that runs with it. */
+    void meanAlong(float[] in, int from, float[] out, int to, int count) {
         int side = 2 * square + 1;
-        int length = count + side;
-        int start = from - square;
-        float[] run = work;
-        float[] next = spare;
-        System.arraycopy(in, start, run, 0, length - 1);
-        Arrays.fill(out, to, to + count, 0);
-        int offset = 0;
-        int size = 1;
-        float scale = 1f / side;
-        int remaining = length - 1;
-        for (int bits = side; bits > 0; bits >>= 1) {
-            if ((bits & 1) == 1) {
-                for (int i = 0; i < count; i++) {
-                    out[to + i] += scale * run[offset + i];
-                }
-                offset += size;
-            }
-            if (bits > 1) {
-                remaining -= size;
-                for (int i = 0; i < remaining; i++) {
-                    next[i] = run[i] + run[i + size];
-                }
-                float[] swap = run;
-                run = next;
-                next = swap;
-                size *= 2;
-            }
+        double scale = 1.0 / side;
+        double sum = 0;
+        for (int i = from - square; i <= from + square; i++) {
+            sum += in[i];
+        }
+        out[to] = (float) (scale * sum);
+        for (int i = 1, enters = from + square + 1, leaves = from - square; i < count; i++) {
+            sum += (double) in[enters++] - in[leaves++];
+            out[to + i] = (float) (scale * sum);
         }
     }
 }

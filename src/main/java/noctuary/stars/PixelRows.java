@@ -6,7 +6,7 @@ import noctuary.image.Plane;
  * Rows of a plane made whole, less a pedestal: mirrored beyond the edges, the mesh level where pixels are missing, the
  * mean of the four neighbours where they do not count.
  */
-final class PixelRows {
+final class PixelRows implements SkyRows {
     private final Plane plane;
     private final Sampling sampling;
     private final BackgroundMesh mesh;
@@ -21,12 +21,8 @@ final class PixelRows {
         this.pedestal = (float) mesh.level();
     }
 
-    float pedestal() {
-        return pedestal;
-    }
-
-    /** Columns x to x + count of row y into {@code row} from {@code at} on; x and y may lie outside. */
-    void read(int x, int y, int count, float[] row, int at) {
+    @Override
+    public void read(int x, int y, int count, float[] row, int at) {
         plain(x, y, count, row, at);
         if (sampling.all()) {
             return;
@@ -47,7 +43,7 @@ final class PixelRows {
     }
 
     private void plain(int x, int y, int count, float[] row, int at) {
-        int line = mirrored(y, plane.height());
+        int line = SkyRows.mirrored(y, plane.height());
         int from = Math.max(0, x);
         int to = Math.min(plane.width(), x + count);
         plane.copyRow(from, line, to - from, row, at + from - x);
@@ -60,31 +56,28 @@ final class PixelRows {
         for (int i = to - x; i < count; i++) {
             row[at + i] = single(x + i, y);
         }
-        fillMissing(x, line, count, row, at);
+        if (plane.mayLack()) {
+            fillMissing(x, line, count, row, at);
+        }
     }
 
     private void fillMissing(int x, int line, int count, float[] row, int at) {
         for (int i = at; i < at + count; i++) {
-            if (row[i] != row[i]) {
+            if (!Float.isFinite(row[i])) {
                 row[i] = (float) mesh.levelAt(x + i - at, line) - pedestal;
             }
         }
     }
 
     private float single(int x, int y) {
-        int column = mirrored(x, plane.width());
-        int line = mirrored(y, plane.height());
+        int column = SkyRows.mirrored(x, plane.width());
+        int line = SkyRows.mirrored(y, plane.height());
         float value = plane.at(column, line) - pedestal;
-        return value == value ? value : (float) mesh.levelAt(column, line) - pedestal;
+        return Float.isFinite(value) ? value : (float) mesh.levelAt(column, line) - pedestal;
     }
 
-    /** Index within the plane, mirrored at its outermost pixels, which keeps the colour of a mosaic. */
-    private static int mirrored(int index, int length) {
-        if (length == 1) {
-            return 0;
-        }
-        int period = 2 * (length - 1);
-        int i = Math.floorMod(index, period);
-        return i < length ? i : period - i;
+    @Override
+    public float ceilingAt(double x, double y) {
+        return mesh.ceilingAt(x, y, mesh.noiseAt(x, y));
     }
 }

@@ -6,7 +6,8 @@ import noctuary.image.Plane;
 
 /** Which pixels of a plane count: all of them, or the green ones of a colour mosaic. */
 record Sampling(int parity) {
-    private static final int PLENTY = 3000;
+    /** Pixels from which a cell's level is known to a thirtieth of their noise, well within what the fits allow. */
+    private static final int PLENTY = 1000;
 
     static final Sampling ALL = new Sampling(-1);
 
@@ -23,15 +24,16 @@ record Sampling(int parity) {
     }
 
     /**
-     * Copies the counting, present pixels of a rectangle into {@code into}, of large ones every second row; returns how
-     * many.
+     * Copies the counting, present pixels of a rectangle into {@code into}, of large ones every second or fourth row;
+     * returns how many.
      */
     int gather(Plane plane, int x0, int y0, int width, int height, float[] into) {
         int n = 0;
-        int step = width * height > PLENTY ? 2 : 1;
+        int there = all() ? width * height : width * height / 2;
+        int step = there >= 4 * PLENTY ? 4 : there >= 2 * PLENTY ? 2 : 1;
         for (int y = y0; y < y0 + height; y += step) {
             plane.copyRow(x0, y, width, into, n);
-            n = compact(into, n, width, all() ? 0 : (x0 + y + parity) & 1);
+            n = all() && !plane.mayLack() ? n + width : compact(into, n, width, all() ? 0 : (x0 + y + parity) & 1);
         }
         return n;
     }

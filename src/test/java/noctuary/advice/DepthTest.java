@@ -50,7 +50,8 @@ class DepthTest {
         assertThat(depth.backgroundRate().getAsDouble()).isCloseTo(5, withinPercentage(SURE_PERCENT));
         Budget budget = DepthBudget.of(depth).orElseThrow();
         assertThat(budget.terms().get(0).id()).isEqualTo("sky");
-        assertThat(budget.term("read-noise").orElseThrow().amount().getAsDouble()).isEqualTo(5);
+        assertThat(budget.term("read-noise").orElseThrow().amount().getAsDouble())
+                .isEqualTo(5);
         assertThat(budget.term("dark").orElseThrow().amount()).isEmpty();
     }
 
@@ -65,14 +66,14 @@ class DepthTest {
     /** 5 e of reading in a variance of 425 e²: 1 - sqrt(400 / 425) = 3 % of the noise. */
     @Test
     void longEnoughExposuresDoNotStandOut() {
-        Limit reading = DepthLimits.of(depth(), new Usual(new double[0]), new Usual(new double[0])).get(0);
+        Limit reading = DepthLimits.of(depth(), new Usual(new double[0]), new Usual(new double[0]))
+                .get(0);
         assertThat(reading.loss()).isCloseTo(0.030, within(0.002));
         assertThat(reading.standsOut()).isFalse();
     }
 
     private static FrameDraft frame(double electrons, long seed) {
-        SkySimulator sky =
-                new SkySimulator(200, 150, seed).sky(electrons).camera(1.5, 5, 300, 60000);
+        SkySimulator sky = new SkySimulator(200, 150, seed).sky(electrons).camera(1.5, 5, 300, 60000);
         return FrameDraft.of(sky.frame().plane())
                 .card("EXPTIME", "80.0")
                 .card("DATE-OBS", "'2025-05-02T22:0" + seed + ":00'");

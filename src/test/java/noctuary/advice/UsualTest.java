@@ -6,17 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import noctuary.stars.sim.Dice;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 class UsualTest {
-    /** scipy 1.10.1, t.ppf(0.995, n). */
-    @ParameterizedTest
-    @CsvSource({"5, 4.032143", "6, 3.707428", "8, 3.355387", "10, 3.169273", "20, 2.845340", "50, 2.677793"})
-    void quantilesOfStudentsT(int freedom, double expected) {
-        assertThat(StudentT.upper(freedom)).isCloseTo(expected, within(0.006 * expected));
-    }
-
     @Test
     void oneMoreNightLooksUnusualOnceInTwoHundred() {
         Dice dice = new Dice(11);

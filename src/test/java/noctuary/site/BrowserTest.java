@@ -1,7 +1,6 @@
 package noctuary.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -10,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import noctuary.serve.SiteServer;
@@ -24,30 +22,12 @@ import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.print.PrintOptions;
 
 /** The fixture's site in Chromium, opened as files; skipped where Chromium and its driver are not installed. */
 @Tag("browser")
 class BrowserTest {
-    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
-    private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-    private static final List<String> KINDS = List.of(
-            "index.html",
-            "entries/long-tube/index.html",
-            "entries/odd/index.html",
-            "targets/index.html",
-            "targets/ngc-6888/index.html",
-            "rigs/index.html",
-            "rigs/heron/index.html",
-            "nights/index.html",
-            "lessons/index.html",
-            "lessons/sheet.html",
-            "method/index.html",
-            "data/index.html");
-
     @TempDir
     static Path site;
 
@@ -55,25 +35,8 @@ class BrowserTest {
 
     @BeforeAll
     static void open() throws IOException {
-        assumeTrue(Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER), "no Chromium with its driver here");
+        browser = Chromium.open();
         FixtureSite.write(site, true, false);
-        ChromeOptions options = new ChromeOptions();
-        options.setBinary(CHROMIUM.toFile());
-        options.addArguments(
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--window-size=1440,900");
-        browser = new ChromeDriver(
-                new ChromeDriverService.Builder()
-                        .usingDriverExecutable(DRIVER.toFile())
-                        .build(),
-                options);
     }
 
     @AfterAll
@@ -85,7 +48,7 @@ class BrowserTest {
 
     @Test
     void noPageBreaksItsPolicyOrFailsInTheScript() {
-        for (String page : KINDS) {
+        for (String page : Chromium.KINDS) {
             visit(page);
             assertThat(browser.manage().logs().get(LogType.BROWSER).getAll())
                     .as(page)
@@ -98,15 +61,15 @@ class BrowserTest {
 
     @Test
     void nothingScrollsSidewaysAt320PixelsEvenWithEverythingOpen() {
-        narrow(320);
-        for (String page : KINDS) {
+        Chromium.narrow(browser, 320);
+        for (String page : Chromium.KINDS) {
             visit(page);
             script("document.querySelectorAll('details').forEach(d => d.open = true)");
             assertThat(script("return document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
                     .as(page)
                     .isEqualTo(true);
         }
-        narrow(0);
+        Chromium.narrow(browser, 0);
     }
 
     @Test
@@ -180,12 +143,6 @@ class BrowserTest {
 
     private static Object script(String text) {
         return ((JavascriptExecutor) browser).executeScript(text);
-    }
-
-    private static void narrow(int width) {
-        Map<String, Object> size =
-                Map.of("width", width, "height", width == 0 ? 0 : 800, "deviceScaleFactor", 0, "mobile", false);
-        browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", size);
     }
 
     private static void choose(String select, String value) {

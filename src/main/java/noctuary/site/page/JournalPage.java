@@ -33,5 +33,5 @@ public record JournalPage(
     }
 
     /** A dated change, marked on the sharpness chart. */
-    public record ChangeMark(String date, String text, Link rig) {}
+    public record ChangeMark(String date, Link change) {}
 }
