@@ -43,6 +43,7 @@ final class EntryPages {
                 pictures.heroCaption(),
                 NoteBody.under(2, sheet.entry().html()),
                 glance(sheet),
+                new AdvisedParts(ledger).of(sheet),
                 new FactGroups(facts, sheet).all(),
                 filters(facts, sheet),
                 pictures.stars(),

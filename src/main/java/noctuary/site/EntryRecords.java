@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import noctuary.entry.Entry;
 import noctuary.entry.Typed;
 import noctuary.fact.Fact;
@@ -49,15 +50,27 @@ final class EntryRecords {
                 number(sheet, Figure.ELLIPTICITY),
                 number(sheet, Figure.BACKGROUND_LEVEL),
                 number(sheet, Figure.BACKGROUND_NOISE),
-                sheet.courses().stream()
-                        .flatMap(c -> c.observations().stream())
-                        .map(o -> new FindingRecord(o.id(), discretion.text(o.text()), discretion.text(o.evidence())))
-                        .toList(),
+                findings(sheet),
                 sheet.problems().stream()
                         .map(p -> new ProblemRecord(
                                 discretion.text(p.where()), discretion.text(p.what()), discretion.text(p.hint())))
                         .toList(),
                 entry.versions().stream().map(EntryRecords::version).toList());
+    }
+
+    /** What limits the image, most first; then what its nights looked like. */
+    private List<FindingRecord> findings(EntrySheet sheet) {
+        Stream<FindingRecord> limits = ledger.advice().findings(sheet.entry().slug()).stream()
+                .map(f -> finding(f.id(), (f.text() + " " + f.settle()).strip(), f.evidence()));
+        Stream<FindingRecord> courses = sheet.courses().stream()
+                .flatMap(c -> c.observations().stream())
+                .map(o -> finding(o.id(), o.text(), o.evidence()));
+        return Stream.concat(limits, courses).toList();
+    }
+
+    private FindingRecord finding(String id, String text, String evidence) {
+        return new FindingRecord(
+                id, ledger.discretion().text(text), ledger.discretion().text(evidence));
     }
 
     /** {@code wcs}, {@code header optics} or {@code rig}: as the measured file says, else rig when it was typed. */

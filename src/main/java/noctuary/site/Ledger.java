@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import noctuary.advice.Advice;
 import noctuary.entry.Site;
 import noctuary.entry.Typed;
 import noctuary.measure.EntrySheet;
@@ -17,12 +18,14 @@ import noctuary.site.page.Link;
 final class Ledger {
     private final SiteContent content;
     private final Discretion discretion;
+    private final Advice advice;
     private final Map<String, EntrySheet> bySlug = new LinkedHashMap<>();
     private final Map<String, TargetSheet> targetOf = new HashMap<>();
 
     Ledger(SiteContent content) {
         this.content = content;
         this.discretion = new Discretion(content.journal());
+        this.advice = Advice.of(content.journal(), content.entries(), content.rigs());
         content.entries().forEach(sheet -> bySlug.put(sheet.entry().slug(), sheet));
         content.targets().forEach(target -> target.attempts().forEach(attempt -> targetOf.put(attempt.slug(), target)));
     }
@@ -33,6 +36,10 @@ final class Ledger {
 
     Discretion discretion() {
         return discretion;
+    }
+
+    Advice advice() {
+        return advice;
     }
 
     Optional<EntrySheet> entry(String slug) {

@@ -53,6 +53,12 @@ final class Methods {
         titles.put("guiding", "Guiding");
         titles.put("back-focus", "Back focus and filter glass");
         titles.put("mount-load", "Mount load");
+        titles.put("limits", "What limits an image");
+        titles.put("exposure-wanted", "Exposure still wanted");
+        titles.put("spacing-tilt", "Spacing and tilt from star shapes");
+        titles.put("refocus", "When to refocus");
+        titles.put("dark-hours", "Where the dark went");
+        titles.put("lessons", "Lessons");
         titles.put("matching", "Matching of stars");
         titles.put("depth", "Depth from the same stars");
         titles.put("foretold", "What arithmetic foretells");

@@ -16,6 +16,7 @@ public record EntryPage(
         String heroCaption,
         Markup note,
         List<Labelled> glance,
+        Advised advised,
         List<FactGroup> facts,
         List<FilterRow> filters,
         Stars stars,
