@@ -35,6 +35,7 @@ record TiffLayout(
     static final int FLOATING = 3;
 
     private static final int MOST_ENTRIES = 4096;
+    private static final int MOST_SAMPLES = 16;
     private static final int SHORT = 3;
 
     /** Of a file at its start, where the stream is left; nothing when it is no classic TIFF file. */
@@ -113,7 +114,7 @@ record TiffLayout(
         Map<Long, Byte> changes = new TreeMap<>();
         if (foretold()) {
             one(predictorAt, changes);
-            for (int i = 0; format == FLOATING && i < samples; i++) {
+            for (int i = 0; format == FLOATING && i < Math.min(samples, MOST_SAMPLES); i++) {
                 one(formatAt + 2L * i, changes);
             }
         }
