@@ -11,7 +11,7 @@ final class Blocks {
     private static final double LEAST_FREE = 0.5;
     private static final double DARKEST = 0.3;
     /** Blocks up to so many sigmas of a pixel above the darkest third count as well. */
-    private static final double SIGMAS = 0.5;
+    private static final double SIGMAS = 0.25;
 
     private Blocks() {}
 

@@ -82,15 +82,17 @@ final class FateCount {
         for (int b = 0; b < counts.length; b++) {
             bins.add(new Bin(EDGES[b], EDGES[b + 1], counts[b][0], counts[b][1]));
         }
-        return new StarFates(bins, invented(seen));
+        return new StarFates(bins, invented(stars, seen, laying));
     }
 
-    private int invented(List<Star> seen) {
+    private int invented(List<Star> stars, List<Star> seen, Laying laying) {
+        List<double[]> known = stars.stream().map(laying::onPicture).toList();
         int invented = 0;
         for (Star star : seen) {
             double[] at = {star.x(), star.y()};
             Optional<Tile> tile = tileOf(at);
-            if (tile.isPresent()) {
+            boolean old = known.stream().anyMatch(k -> Math.hypot(k[0] - at[0], k[1] - at[1]) < fwhm);
+            if (tile.isPresent() && !old) {
                 double after = aperture.light(tile.get(), shown.get(tile.get()), at[0], at[1]);
                 double before = aperture.light(tile.get(), stretched.get(tile.get()), at[0], at[1]);
                 boolean sure = after > SURE_SIGMAS * Math.max(blankShown, blankStretched);

@@ -69,7 +69,7 @@ final class Report {
         boolean sky = blocks.size() >= FEWEST_BLOCKS;
         DarkSky dark = sky ? DarkSky.of(blocks) : new DarkSky(0, List.of());
         Amount cut = sky ? Amount.of(dark.cutPercent()) : Amount.absent(NO_BACKGROUND);
-        Optional<Transfer> transfer = new StretchFinder(tiles).find();
+        Optional<Transfer> transfer = new StretchFinder(tiles, blocks).find();
         if (transfer.isEmpty()) {
             return empty(
                     Optional.of(laid()),
@@ -121,7 +121,7 @@ final class Report {
             return NO_BACKGROUND;
         }
         return dark.cutPercent() > MOST_CUT_PERCENT
-                ? "so much of the background is cut to black that its noise no longer shows"
+                ? "too much of the background is cut to black to tell"
                 : "";
     }
 

@@ -1,34 +1,69 @@
 package noctuary.effect;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import noctuary.stats.Robust;
 
-/** Finds the stretch that leads from the origin to the picture, or nothing when no single one does. */
+/**
+ * Finds the stretch that leads from the origin to the picture, or nothing when no single one does. Smoothing may have
+ * come before the stretch or after it: where the noise shows that there was some, both are tried, and what explains the
+ * cells with stars better stands.
+ */
 final class StretchFinder {
     private static final int FEWEST_CELLS = 40;
-    private static final int GROUP = 24;
-    private static final int MOST_GROUPS = 24;
     /** The table is believed when it lessens the misfit of the calm cells to this share. */
     private static final double BETTER = 0.6;
+
+    /** And when it is this large at all, as a share of white. */
+    private static final double SEEN = 0.0015;
+
     /** Most misfit of calm cells, as a share of white, and of the spread of the cells. */
     private static final double MOST_MISFIT = 0.02;
 
     private static final double MOST_SHARE = 0.5;
+    private static final double UNSEEN_MISFIT = 0.002;
+    private static final double STARRY = 0.85;
 
     private final List<Tile> tiles;
-    private final Cells cells;
+    private final List<Block> background;
 
-    StretchFinder(List<Tile> tiles) {
+    StretchFinder(List<Tile> tiles, List<Block> background) {
         this.tiles = tiles;
-        this.cells = Cells.of(tiles);
+        this.background = background;
     }
 
     Optional<Transfer> find() {
+        Optional<Found> plain = find(Cells.of(tiles));
+        if (plain.isEmpty() || background.isEmpty()) {
+            return plain.map(Found::transfer);
+        }
+        double sigma = Softening.sigmaPx(noiseRatio(plain.get().transfer()));
+        if (sigma == 0) {
+            return plain.map(Found::transfer);
+        }
+        Optional<Found> soft = find(Cells.of(Softening.of(tiles, sigma)));
+        return soft.filter(s -> s.starMisfit() < plain.get().starMisfit())
+                .or(() -> plain)
+                .map(Found::transfer);
+    }
+
+    /** @param starMisfit median misfit of the cells that vary most within */
+    private record Found(Transfer transfer, double starMisfit) {}
+
+    private double noiseRatio(Transfer transfer) {
+        Map<Tile, float[]> stretched = new IdentityHashMap<>();
+        Map<Tile, float[]> shown = new IdentityHashMap<>();
+        for (Tile tile : tiles) {
+            stretched.put(tile, transfer.forward(tile.origin()));
+            shown.put(tile, tile.picture());
+        }
+        return new BackgroundNoise(background, shown).sigma(1) / new BackgroundNoise(background, stretched).sigma(1);
+    }
+
+    private Optional<Found> find(Cells cells) {
         if (cells.size() < FEWEST_CELLS) {
             return Optional.empty();
         }
@@ -39,17 +74,19 @@ final class StretchFinder {
         }
         double[] off = fit.misfits(curve);
         double[] doubts = fit.doubts(curve);
-        Bends bends = bends(fit.levels(), off, doubts);
+        Bends bends = Bends.of(fit.levels(), off, doubts);
         double[] left = IntStream.range(0, off.length)
                 .mapToDouble(k -> off[k] - bends.at(fit.levels()[k]))
                 .toArray();
-        boolean better = rms(left, doubts) < BETTER * rms(off, doubts);
-        double misfit = rms(better ? left : off, doubts);
+        double curved = calmMisfit(off, doubts);
+        boolean better = curved > SEEN && calmMisfit(left, doubts) < BETTER * curved;
+        double misfit = better ? calmMisfit(left, doubts) : curved;
         double spread = Robust.sigma(cells.picture());
-        if (misfit > MOST_MISFIT || misfit > MOST_SHARE * spread && misfit > 0.002) {
+        if (misfit > MOST_MISFIT || misfit > MOST_SHARE * spread && misfit > UNSEEN_MISFIT) {
             return Optional.empty();
         }
-        return Optional.of(transfer(curve, better ? bends : Bends.NONE));
+        return Optional.of(
+                new Found(transfer(curve, better ? bends : Bends.NONE), starMisfit(better ? left : off, doubts)));
     }
 
     private Transfer transfer(Curve curve, Bends bends) {
@@ -65,46 +102,21 @@ final class StretchFinder {
         return new Transfer(curve, bends, Math.min(low, curve.reaches(0)), top);
     }
 
-    /** Median misfit of groups of cells of like level. */
-    private static Bends bends(double[] levels, double[] off, double[] doubts) {
-        int[] order = IntStream.range(0, levels.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble(k -> levels[k]))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        int groups = Math.min(MOST_GROUPS, Math.max(1, order.length / GROUP));
-        List<Double> at = new ArrayList<>();
-        List<Double> by = new ArrayList<>();
-        for (int g = 0; g < groups; g++) {
-            int[] group = Arrays.copyOfRange(order, g * order.length / groups, (g + 1) * order.length / groups);
-            double level = Robust.median(Arrays.stream(group).mapToDouble(k -> levels[k]).toArray());
-            if (at.isEmpty() || level > at.get(at.size() - 1)) {
-                at.add(level);
-                by.add(weightedMean(group, off, doubts));
-            }
-        }
-        return new Bends(
-                at.stream().mapToDouble(Double::doubleValue).toArray(),
-                by.stream().mapToDouble(Double::doubleValue).toArray());
-    }
-
-    private static double weightedMean(int[] group, double[] off, double[] doubts) {
-        double sum = 0;
-        double weight = 0;
-        for (int k : group) {
-            sum += off[k] / (doubts[k] * doubts[k]);
-            weight += 1 / (doubts[k] * doubts[k]);
-        }
-        return sum / weight;
-    }
-
     /** Root mean square misfit of the surer half of the cells. */
-    private static double rms(double[] off, double[] doubts) {
+    private static double calmMisfit(double[] off, double[] doubts) {
         double middle = Robust.median(doubts);
         return Math.sqrt(IntStream.range(0, off.length)
                 .filter(k -> doubts[k] <= middle)
                 .mapToDouble(k -> off[k] * off[k])
                 .average()
                 .orElse(0));
+    }
+
+    private static double starMisfit(double[] off, double[] doubts) {
+        double starry = Robust.quantile(doubts, STARRY);
+        return Robust.median(IntStream.range(0, off.length)
+                .filter(k -> doubts[k] >= starry)
+                .mapToDouble(k -> Math.abs(off[k]))
+                .toArray());
     }
 }
