@@ -18,7 +18,9 @@ record Cells(List<float[]> origin, double[] picture) {
     static Cells of(List<Tile> tiles) {
         List<float[]> origin = new ArrayList<>();
         List<Double> picture = new ArrayList<>();
-        long all = tiles.stream().mapToLong(t -> (t.width() / SIDE) * (t.height() / SIDE)).sum();
+        long all = tiles.stream()
+                .mapToLong(t -> (t.width() / SIDE) * (t.height() / SIDE))
+                .sum();
         double pace = Math.max(1, (double) all / MOST);
         long number = 0;
         for (Tile tile : tiles) {
@@ -31,7 +33,8 @@ record Cells(List<float[]> origin, double[] picture) {
                 }
             }
         }
-        return new Cells(origin, picture.stream().mapToDouble(Double::doubleValue).toArray());
+        return new Cells(
+                origin, picture.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     private static void add(Tile tile, int x, int y, List<float[]> origin, List<Double> picture) {

@@ -35,7 +35,8 @@ final class Comparison {
                     Ends.of(pixels), pixels.lossy(), "its stars do not fall on those of the picture it came from");
         }
         Spread spread = Spread.over(picture.width(), picture.height());
-        List<float[]> before = sample(main(originPixels.get(), from), laying.get().way(), spread);
+        List<float[]> before =
+                sample(main(originPixels.get(), from), laying.get().way(), spread);
         Pixels pixels = picturePixels.get();
         List<Plane> main = main(pixels, picture);
         List<Tile> tiles = tiles(spread, before, main, pixels);

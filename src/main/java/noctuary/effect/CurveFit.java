@@ -64,7 +64,10 @@ final class CurveFit {
         double reach = 4 * Math.max(noise, curve.softness());
         for (int round = 0; round < 3; round++) {
             double softness = curve.softness();
-            double middle = lowest(curve.middle() - reach, curve.middle() + reach, m -> tried(m, softness).misfit());
+            double middle = lowest(
+                    curve.middle() - reach,
+                    curve.middle() + reach,
+                    m -> tried(m, softness).misfit());
             double at = Math.log(softness);
             curve = soft(middle, at - 1.5, at + 1.5);
             reach /= 2;
@@ -81,7 +84,8 @@ final class CurveFit {
             best = misfit < least ? at : best;
             least = Math.min(least, misfit);
         }
-        double softness = lowest(best - pace, best + pace, s -> tried(middle, Math.exp(s)).misfit());
+        double softness =
+                lowest(best - pace, best + pace, s -> tried(middle, Math.exp(s)).misfit());
         return tried(middle, Math.exp(softness)).curve();
     }
 

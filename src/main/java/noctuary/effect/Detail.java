@@ -55,9 +55,7 @@ final class Detail {
     }
 
     private double ratio() {
-        return after.stream()
-                        .mapToDouble(w -> Spectrum.power(w, SHORT, MIDDLE))
-                        .sum()
+        return after.stream().mapToDouble(w -> Spectrum.power(w, SHORT, MIDDLE)).sum()
                 / before.stream()
                         .mapToDouble(w -> Spectrum.power(w, SHORT, MIDDLE))
                         .sum();

@@ -1,6 +1,5 @@
 package noctuary.effect;
 
-import java.util.List;
 import java.util.stream.IntStream;
 import noctuary.image.Plane;
 

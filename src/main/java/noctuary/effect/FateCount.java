@@ -29,13 +29,10 @@ final class FateCount {
     private final double blankStretched;
     private final double blankShown;
 
-    /**
-     * @param stretched the origin under the stretch, by tile
-     * @param shown the picture, by tile
-     */
+    /** The origin stands under the stretch without an end at black: a star that the black point swallows is lost. */
     FateCount(Layers layers, List<Block> blocks, double fwhm) {
         this.tiles = layers.tiles();
-        this.stretched = layers.stretched();
+        this.stretched = layers.endless();
         this.shown = layers.shown();
         this.aperture = new Aperture(fwhm);
         this.fwhm = fwhm;

@@ -47,13 +47,7 @@ record Laying(Alignment alignment, List<Match.Pair> pairs, Way way) {
         double[] right = back.apply(1, 0);
         double[] up = back.apply(0, 1);
         return new Way(
-                right[0] - zero[0],
-                up[0] - zero[0],
-                zero[0],
-                right[1] - zero[1],
-                up[1] - zero[1],
-                zero[1],
-                false);
+                right[0] - zero[0], up[0] - zero[0], zero[0], right[1] - zero[1], up[1] - zero[1], zero[1], false);
     }
 
     /** The nearest way that leads from whole pixels to whole pixels, true in the middle of the picture. */

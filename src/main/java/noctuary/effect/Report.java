@@ -83,8 +83,7 @@ final class Report {
         return full(ends, pixels, dark, cut, transfer.get(), seen.apply(transfer.get()));
     }
 
-    private Effect full(
-            Ends ends, Pixels pixels, DarkSky dark, Amount cut, Transfer transfer, List<Star> seen) {
+    private Effect full(Ends ends, Pixels pixels, DarkSky dark, Amount cut, Transfer transfer, List<Star> seen) {
         Layers layers = Layers.of(tiles, transfer);
         String blind = blind(dark);
         BackgroundNoise before = blind.isEmpty() ? new BackgroundNoise(blocks, layers.stretched()) : null;
@@ -120,9 +119,7 @@ final class Report {
         if (blocks.size() < FEWEST_BLOCKS) {
             return NO_BACKGROUND;
         }
-        return dark.cutPercent() > MOST_CUT_PERCENT
-                ? "too much of the background is cut to black to tell"
-                : "";
+        return dark.cutPercent() > MOST_CUT_PERCENT ? "too much of the background is cut to black to tell" : "";
     }
 
     private Effect.Laid laid() {
@@ -139,8 +136,7 @@ final class Report {
     private Effect.Stretch stretch(Transfer transfer) {
         double sky = blocks.isEmpty()
                 ? transfer.curve().middle()
-                : Robust.median(
-                        blocks.stream().mapToDouble(Block::level).toArray());
+                : Robust.median(blocks.stream().mapToDouble(Block::level).toArray());
         Amount strength = transfer.bent()
                 ? Amount.absent("the curve is no asinh curve")
                 : Amount.known(transfer.curve().strength(), "the curve has no end");
@@ -180,8 +176,8 @@ final class Report {
         double sum = 0;
         double area = 0;
         for (Tile tile : layers.tiles()) {
-            double mean = Ssim.mean(
-                    layers.stretched().get(tile), layers.shown().get(tile), tile.width(), tile.height(), 1);
+            double mean =
+                    Ssim.mean(layers.stretched().get(tile), layers.shown().get(tile), tile.width(), tile.height(), 1);
             if (!Double.isNaN(mean)) {
                 sum += mean * tile.size();
                 area += tile.size();

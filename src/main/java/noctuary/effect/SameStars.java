@@ -30,10 +30,12 @@ record SameStars(Amount fwhmRatio, double fwhmRatioError, Amount ellipticityChan
         for (Star star : origin) {
             if (star.measured() && star.snr() >= LEAST_SNR) {
                 double[] at = laying.onPicture(star);
-                nearest(picture, at, REACH * star.fwhmPx() * laying.scale()).filter(Star::measured).ifPresent(s -> {
-                    ratios.add(s.fwhmPx() / star.fwhmPx() / laying.scale());
-                    changes.add(s.ellipticity() - star.ellipticity());
-                });
+                nearest(picture, at, REACH * star.fwhmPx() * laying.scale())
+                        .filter(Star::measured)
+                        .ifPresent(s -> {
+                            ratios.add(s.fwhmPx() / star.fwhmPx() / laying.scale());
+                            changes.add(s.ellipticity() - star.ellipticity());
+                        });
             }
         }
         if (ratios.size() < FEWEST) {

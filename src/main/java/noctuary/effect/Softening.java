@@ -68,10 +68,8 @@ final class Softening {
         float[] out = new float[values.length];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                boolean inside = x - reach * dx >= 0
-                        && x + reach * dx < width
-                        && y - reach * dy >= 0
-                        && y + reach * dy < height;
+                boolean inside =
+                        x - reach * dx >= 0 && x + reach * dx < width && y - reach * dy >= 0 && y + reach * dy < height;
                 double sum = inside ? 0 : Double.NaN;
                 for (int k = -reach; inside && k <= reach; k++) {
                     sum += kernel[k + reach] * values[(y + k * dy) * width + x + k * dx];

@@ -26,8 +26,7 @@ record Spread(List<Place> places) {
             for (int column = 0; column < across; column++) {
                 int x = (int) ((column + 0.5) * width / across) - SIDE / 2;
                 int y = (int) ((row + 0.5) * height / down) - SIDE / 2;
-                places.add(new Place(
-                        Math.max(0, x), Math.max(0, y), Math.min(SIDE, width), Math.min(SIDE, height)));
+                places.add(new Place(Math.max(0, x), Math.max(0, y), Math.min(SIDE, width), Math.min(SIDE, height)));
             }
         }
         return places;

@@ -1,11 +1,12 @@
 package noctuary.effect;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 import noctuary.image.Asinh;
 
 /**
  * The stretch from the origin's values to shares of white: a curve, bent by a table where it needs it. Never falls;
- * ends at black and white.
+ * ends at white, and, as a picture shows it, at black.
  */
 final class Transfer {
     private static final int KNOTS = 4096;
@@ -30,7 +31,7 @@ final class Transfer {
         this.step = Math.max(1e-12, (last - first) / (KNOTS - 1));
         for (int k = 0; k < KNOTS; k++) {
             from[k] = curve.middle() + curve.softness() * Math.sinh(first + k * step);
-            double value = Math.max(0, Math.min(1, curve.at(from[k]) + bends.at(from[k])));
+            double value = Math.min(1, curve.at(from[k]) + bends.at(from[k]));
             to[k] = k == 0 ? value : Math.max(to[k - 1], value);
         }
     }
@@ -46,6 +47,12 @@ final class Transfer {
 
     /** The share of white that a value of the origin becomes; NaN for NaN. */
     double forward(double value) {
+        double endless = endless(value);
+        return endless < 0 ? 0 : endless;
+    }
+
+    /** As {@link #forward}, below zero for what the picture cuts to black. */
+    double endless(double value) {
         double place = (Asinh.asinh((value - curve.middle()) / curve.softness()) - first) / step;
         if (!(place > 0)) {
             return Double.isNaN(place) ? Double.NaN : to[0];
@@ -55,9 +62,17 @@ final class Transfer {
     }
 
     float[] forward(float[] values) {
+        return each(values, this::forward);
+    }
+
+    float[] endless(float[] values) {
+        return each(values, this::endless);
+    }
+
+    private static float[] each(float[] values, DoubleUnaryOperator of) {
         float[] out = new float[values.length];
         for (int i = 0; i < out.length; i++) {
-            out[i] = (float) forward(values[i]);
+            out[i] = (float) of.applyAsDouble(values[i]);
         }
         return out;
     }

@@ -102,8 +102,7 @@ final class PlantedSky {
 
     static Side side(float[]... planes) {
         StarField field = StarField.measure(
-                plane(planes[planes.length / 2]),
-                new StarField.Conditions(Optional.empty(), OptionalDouble.empty()));
+                plane(planes[planes.length / 2]), new StarField.Conditions(Optional.empty(), OptionalDouble.empty()));
         return new Side(SIDE, SIDE, planes.length, field.stars());
     }
 

@@ -34,8 +34,8 @@ class ReferenceTest {
     private static float[] waves() {
         float[] field = new float[SIDE * SIDE];
         for (int i = 0; i < field.length; i++) {
-            field[i] = (float) (128
-                    + 60 * Math.sin(2 * Math.PI * (i % SIDE) / 16) * Math.cos(2 * Math.PI * (i / SIDE) / 32));
+            field[i] = (float)
+                    (128 + 60 * Math.sin(2 * Math.PI * (i % SIDE) / 16) * Math.cos(2 * Math.PI * (i / SIDE) / 32));
         }
         return field;
     }
