@@ -40,9 +40,16 @@ public final class VersionSheets {
         }
         Path picture = version.image().get();
         Optional<String> bad = unfit(origin.get()).or(() -> unfit(picture));
-        return bad.isPresent()
-                ? VersionSheet.without(version, bad.get())
-                : VersionSheet.of(version, effect(origin.get(), picture));
+        if (bad.isPresent()) {
+            return VersionSheet.without(version, bad.get());
+        }
+        try {
+            return VersionSheet.of(version, effect(origin.get(), picture));
+        } catch (OutOfMemoryError e) {
+            return VersionSheet.without(version, "the two do not fit into memory; give Java more (-Xmx)");
+        } catch (RuntimeException e) {
+            return VersionSheet.without(version, "comparing failed: " + e);
+        }
     }
 
     private static Optional<Path> origin(Entry entry, String from) {

@@ -6,19 +6,22 @@ import noctuary.entry.Journal;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
+import noctuary.measure.VersionSheet;
 
 /**
  * All that the pages show.
  *
  * @param entries newest night first
  * @param pictures by slug, then by {@code stack} or the version's name
+ * @param versions by slug, in the order of the note, against what they came from
  */
 public record SiteContent(
         Journal journal,
         List<EntrySheet> entries,
         Map<String, RigSheet> rigs,
         List<TargetSheet> targets,
-        Map<String, Map<String, Picture>> pictures) {
+        Map<String, Map<String, Picture>> pictures,
+        Map<String, List<VersionSheet>> versions) {
 
     /**
      * A picture already written below the output folder, in several widths, widest last.

@@ -53,7 +53,7 @@ final class Fixture {
                 sheets.stream().map(EntrySheet::entry).toList(),
                 List.of(Problem.fault(
                         "entries/rigs/wren.md", "line 7, key reducer", "“0,8x” is not a number", "write 0.8")));
-        return new SiteContent(journal, sheets, FixtureRigs.sheets(), targets(), FixturePictures.all());
+        return new SiteContent(journal, sheets, FixtureRigs.sheets(), targets(), FixturePictures.all(), Map.of());
     }
 
     private static Site terrace() {
