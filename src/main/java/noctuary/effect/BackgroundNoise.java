@@ -32,6 +32,11 @@ final class BackgroundNoise {
         return Math.sqrt(median(r -> r.variance(size)) / (1 - lost(size)));
     }
 
+    /** As {@link #sigma} of one pixel, from the upper half of the values alone. */
+    double upperSigma() {
+        return Math.sqrt(median(BlockResidual::upperVariance) / (1 - lost(1)));
+    }
+
     /** Share of the variance that went with the plane. */
     private double lost(int size) {
         return Math.min(0.5, PLANE * Math.max(size * size, Math.min(correlated, LARGEST * LARGEST)) / pixels());

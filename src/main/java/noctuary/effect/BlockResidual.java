@@ -1,5 +1,7 @@
 package noctuary.effect;
 
+import noctuary.stats.Selection;
+
 /** One block of a layer after the plane through its free pixels is taken off. */
 final class BlockResidual {
     private static final int SIDE = Block.SIDE;
@@ -97,6 +99,27 @@ final class BlockResidual {
             }
         }
         return sum / (size * size);
+    }
+
+    /** Mean square distance of the pixels above the median from it: what a cut at black leaves untouched. */
+    double upperVariance() {
+        float[] all = new float[values.length];
+        int count = 0;
+        for (int i = 0; i < values.length; i++) {
+            if (free[i]) {
+                all[count++] = (float) values[i];
+            }
+        }
+        double median = Selection.median(all, count);
+        double sum = 0;
+        int above = 0;
+        for (int i = 0; i < count; i++) {
+            if (all[i] > median) {
+                sum += (all[i] - median) * (all[i] - median);
+                above++;
+            }
+        }
+        return sum / above;
     }
 
     /** Mean product of neighbours along rows and columns over the mean square; NaN without noise. */

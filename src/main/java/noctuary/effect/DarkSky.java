@@ -8,26 +8,30 @@ import noctuary.stats.Selection;
  * What the picture made of the true background.
  *
  * @param cutPercent share of its pixels that are black now, in any colour
+ * @param mainCutPercent share that is black on the plane that noise is compared on
  * @param castPercent by which each of red, green and blue stands above the mean of the three; empty for grey, or where
  *     the background is black
  */
-record DarkSky(double cutPercent, List<Double> castPercent) {
+record DarkSky(double cutPercent, double mainCutPercent, List<Double> castPercent) {
     private static final double MOST_CUT_PERCENT = 40;
 
     static DarkSky of(List<Block> blocks) {
         long cut = 0;
+        long mainCut = 0;
         long all = 0;
         for (Block block : blocks) {
             for (int i = 0; i < block.free().length; i++) {
                 if (block.free()[i]) {
                     all++;
+                    mainCut += block.tile().picture()[block.at(i)] <= 0 ? 1 : 0;
                     cut += black(block.tile(), block.at(i)) ? 1 : 0;
                 }
             }
         }
         double percent = 100.0 * cut / all;
         boolean colour = !blocks.isEmpty() && blocks.get(0).tile().colours().length == 3;
-        return new DarkSky(percent, colour && percent < MOST_CUT_PERCENT ? cast(blocks) : List.of());
+        double main = 100.0 * mainCut / all;
+        return new DarkSky(percent, main, colour && main < MOST_CUT_PERCENT ? cast(blocks) : List.of());
     }
 
     private static boolean black(Tile tile, int at) {

@@ -12,7 +12,8 @@ import noctuary.stats.Robust;
 final class Report {
     private static final int[] SIZES = {1, 2, 4, 8};
     private static final int FEWEST_BLOCKS = 8;
-    private static final double MOST_CUT_PERCENT = 20;
+    private static final double MOST_CUT_PERCENT = 10;
+    private static final double MEDIAN_CUT_PERCENT = 40;
     private static final String NO_BACKGROUND = "too little of the field is free of stars and light";
 
     private final Side from;
@@ -21,6 +22,7 @@ final class Report {
     private final double fwhm;
     private final List<boolean[]> masks;
     private final List<Block> blocks;
+    private final DarkSky dark;
 
     Report(Side from, Laying laying, List<Tile> tiles, double fwhm) {
         this.from = from;
@@ -31,6 +33,7 @@ final class Report {
                 .map(tile -> StarMask.of(tile, from.stars(), laying, fwhm))
                 .toList();
         this.blocks = Blocks.background(tiles, masks);
+        this.dark = blocks.size() >= FEWEST_BLOCKS ? DarkSky.of(blocks) : new DarkSky(0, 0, List.of());
     }
 
     /** A picture that could not be laid on its origin: only what it shows by itself. */
@@ -67,7 +70,6 @@ final class Report {
     /** @param seen finds the stars of the picture once its stretch is known */
     Effect of(Ends ends, Pixels pixels, Function<Transfer, List<Star>> seen) {
         boolean sky = blocks.size() >= FEWEST_BLOCKS;
-        DarkSky dark = sky ? DarkSky.of(blocks) : new DarkSky(0, List.of());
         Amount cut = sky ? Amount.of(dark.cutPercent()) : Amount.absent(NO_BACKGROUND);
         Optional<Transfer> transfer = new StretchFinder(tiles, blocks).find();
         if (transfer.isEmpty()) {
@@ -80,12 +82,12 @@ final class Report {
                     "no single stretch leads from one picture to the other, as after a gradient was taken off or local"
                             + " contrast changed");
         }
-        return full(ends, pixels, dark, cut, transfer.get(), seen.apply(transfer.get()));
+        return full(ends, pixels, cut, transfer.get(), seen.apply(transfer.get()));
     }
 
-    private Effect full(Ends ends, Pixels pixels, DarkSky dark, Amount cut, Transfer transfer, List<Star> seen) {
+    private Effect full(Ends ends, Pixels pixels, Amount cut, Transfer transfer, List<Star> seen) {
         Layers layers = Layers.of(tiles, transfer);
-        String blind = blind(dark);
+        String blind = blind();
         BackgroundNoise before = blind.isEmpty() ? new BackgroundNoise(blocks, layers.stretched()) : null;
         BackgroundNoise after = blind.isEmpty() ? new BackgroundNoise(blocks, layers.shown()) : null;
         SameStars same = SameStars.of(from.stars(), seen, laying);
@@ -94,7 +96,7 @@ final class Report {
         return new Effect(
                 Optional.of(laid()),
                 Optional.of(stretch(transfer)),
-                scales(size -> noise(size, before, after, blind)),
+                scales(size -> noise(size, layers, before, after, blind)),
                 blind.isEmpty() ? Amount.of(before.blotch()) : Amount.absent(blind),
                 blind.isEmpty() ? Amount.of(after.blotch()) : Amount.absent(blind),
                 neighbours(before, after, blind),
@@ -115,11 +117,11 @@ final class Report {
     }
 
     /** Why noise cannot be told; empty when it can. */
-    private String blind(DarkSky dark) {
+    private String blind() {
         if (blocks.size() < FEWEST_BLOCKS) {
             return NO_BACKGROUND;
         }
-        return dark.cutPercent() > MOST_CUT_PERCENT ? "too much of the background is cut to black to tell" : "";
+        return dark.mainCutPercent() > MOST_CUT_PERCENT ? "too much of the background is cut to black to tell" : "";
     }
 
     private Effect.Laid laid() {
@@ -153,14 +155,26 @@ final class Report {
     }
 
     /** After resampling only means over many pixels compare: interpolation itself takes noise from small ones. */
-    private Amount noise(int size, BackgroundNoise before, BackgroundNoise after, String blind) {
+    private Amount noise(int size, Layers layers, BackgroundNoise before, BackgroundNoise after, String blind) {
         if (!blind.isEmpty()) {
-            return Amount.absent(blind);
+            return size == 1 ? upperNoise(layers, blind) : Amount.absent(blind);
         }
         boolean fair = laying.way().whole() || size == SIZES[SIZES.length - 1];
         return fair
                 ? Amount.known(after.sigma(size) / before.sigma(size), "the origin has no noise")
                 : Amount.absent("the picture was resized or turned, which changes fine noise by itself");
+    }
+
+    /** Under a cut that leaves the median above black: the upper half of the noise still shows. */
+    private Amount upperNoise(Layers layers, String blind) {
+        boolean shows =
+                blocks.size() >= FEWEST_BLOCKS && laying.way().whole() && dark.mainCutPercent() < MEDIAN_CUT_PERCENT;
+        return shows
+                ? Amount.known(
+                        new BackgroundNoise(blocks, layers.shown()).upperSigma()
+                                / new BackgroundNoise(blocks, layers.endless()).upperSigma(),
+                        blind)
+                : Amount.absent(blind);
     }
 
     private static Effect.Neighbours neighbours(BackgroundNoise before, BackgroundNoise after, String blind) {

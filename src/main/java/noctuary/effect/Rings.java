@@ -68,11 +68,10 @@ record Rings(Amount darkPercent, Amount haloPercent) {
             return;
         }
         double[] before = profile(tile, layers.stretched().get(tile), at, fwhm);
-        double height = before[ANNULI];
-        if (height > LEAST_HEIGHT) {
-            double[] after = profile(tile, layers.shown().get(tile), at, fwhm);
-            stretched.add(Arrays.stream(before).map(v -> v / height).toArray());
-            shown.add(Arrays.stream(after).map(v -> v / height).toArray());
+        double[] after = profile(tile, layers.shown().get(tile), at, fwhm);
+        if (before[ANNULI] > LEAST_HEIGHT && after[ANNULI] > LEAST_HEIGHT) {
+            stretched.add(Arrays.stream(before).map(v -> v / before[ANNULI]).toArray());
+            shown.add(Arrays.stream(after).map(v -> v / after[ANNULI]).toArray());
         }
     }
 

@@ -102,6 +102,21 @@ class KnownStepsTest {
         assertNear(PlantedSky.effect(origin, picture).darkRingPercent(), 5, within(1.0));
     }
 
+    /** The black point 0.6 of the smoothed noise's sigmas below the sky: a quarter of the background is black. */
+    @Test
+    void noiseUnderACutBackground() {
+        float[] smooth = Steps.gaussian(origin, 1);
+        float[] picture = new float[origin.length];
+        for (int i = 0; i < picture.length; i++) {
+            picture[i] = Math.max(0, Math.min(1, (smooth[i] - 998.3f) / 600));
+        }
+        Effect effect = PlantedSky.effect(origin, picture);
+        assertThat(effect.backgroundCutPercent().value().getAsDouble()).isBetween(20.0, 35.0);
+        assertNear(effect.noiseRatio(1), Steps.left(1), share(Steps.left(1), 0.05));
+        assertThat(effect.noiseRatio(8).value()).isEmpty();
+        assertThat(effect.noiseRatio(8).why()).contains("cut to black");
+    }
+
     /** Normal tail: 2.275 % lie more than two sigmas below. */
     @Test
     void cuttingTheBackground() {
