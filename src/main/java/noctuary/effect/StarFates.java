@@ -1,6 +1,7 @@
 package noctuary.effect;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What became of the stars.
@@ -22,6 +23,17 @@ public record StarFates(List<Bin> bins, int invented) {
         public int all() {
             return kept + lost;
         }
+    }
+
+    /** Share of the stars below this signal-to-noise ratio that are lost; absent for fewer than {@code fewest}. */
+    public OptionalDouble lostShare(double belowSnr, int fewest) {
+        int all = 0;
+        int gone = 0;
+        for (Bin bin : bins) {
+            all += bin.toSnr() <= belowSnr ? bin.all() : 0;
+            gone += bin.toSnr() <= belowSnr ? bin.lost() : 0;
+        }
+        return all < Math.max(1, fewest) ? OptionalDouble.empty() : OptionalDouble.of(gone / (double) all);
     }
 
     public int kept() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import noctuary.effect.Amount;
 import noctuary.effect.Effect;
 import noctuary.effect.StarFates;
@@ -147,18 +148,13 @@ final class StepFindings {
         }
     }
 
-    /** Share of the stars below {@value #FAINT_SNR} sigmas that are lost; nothing for too few. */
     private Optional<Double> faintLost() {
-        return effect.fates().flatMap(fates -> {
-            int all = 0;
-            int lost = 0;
-            for (StarFates.Bin bin : fates.bins()) {
-                boolean faint = bin.toSnr() <= FAINT_SNR;
-                all += faint ? bin.all() : 0;
-                lost += faint ? bin.lost() : 0;
-            }
-            return all < FEWEST_FAINT ? Optional.empty() : Optional.of(lost / (double) all);
-        });
+        return faintLost(effect).stream().boxed().findFirst();
+    }
+
+    /** Share of the stars below {@value #FAINT_SNR} sigmas that are lost; nothing for too few. */
+    static OptionalDouble faintLost(Effect effect) {
+        return effect.fates().map(f -> f.lostShare(FAINT_SNR, FEWEST_FAINT)).orElse(OptionalDouble.empty());
     }
 
     private String ratios() {

@@ -11,6 +11,7 @@ record Address(String path) {
     static final Address TARGETS = new Address("targets/index.html");
     static final Address RIGS = new Address("rigs/index.html");
     static final Address NIGHTS = new Address("nights/index.html");
+    static final Address CHOICES = new Address("choices/index.html");
     static final Address METHOD = new Address("method/index.html");
     static final Address DOWNLOADS = new Address("data/index.html");
 

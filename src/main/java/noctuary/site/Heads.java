@@ -46,6 +46,7 @@ final class Heads {
         sections.put("Targets", Address.TARGETS);
         sections.put("Rigs", Address.RIGS);
         sections.put("Nights", Address.NIGHTS);
+        sections.put("Choices", Address.CHOICES);
         sections.put("Method", Address.METHOD);
         sections.put("Data", Address.DOWNLOADS);
         return sections;

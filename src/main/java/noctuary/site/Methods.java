@@ -52,6 +52,12 @@ final class Methods {
         titles.put("back-focus", "Back focus and filter glass");
         titles.put("mount-load", "Mount load");
         titles.put("matching", "Matching of stars");
+        titles.put("version-stretch", "Versions: the stretch undone");
+        titles.put("version-noise", "Versions: noise");
+        titles.put("version-stars", "Versions: stars");
+        titles.put("version-detail", "Versions: fine structure");
+        titles.put("version-ends", "Versions: black, white and colour");
+        titles.put("choices", "Choices");
         titles.put("preview", "Previews");
         titles.put("disagreement", "When two origins disagree");
         return titles;
