@@ -18,7 +18,7 @@ final class Failure {
         return WRONG_CALL;
     }
 
-    private static String sentence(Exception e) {
+    static String sentence(Exception e) {
         if (e instanceof RefusedException) {
             return e.getMessage();
         }

@@ -2,6 +2,7 @@ package noctuary.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -16,8 +17,11 @@ import picocli.CommandLine.Command;
             BeginCommand.class,
             NoteCommand.class,
             RenderCommand.class,
+            WatchCommand.class,
             MeasureCommand.class,
-            CheckCommand.class
+            ReviewCommand.class,
+            CheckCommand.class,
+            AutoComplete.GenerateCompletion.class
         },
         footerHeading = "%nA first journal:%n",
         footer = {

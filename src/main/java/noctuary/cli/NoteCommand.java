@@ -1,12 +1,10 @@
 package noctuary.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import noctuary.journal.Noting;
-import noctuary.journal.RefusedException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,7 +15,7 @@ import picocli.CommandLine.Spec;
         name = "note",
         mixinStandardHelpOptions = true,
         description = {
-            "Writes a new entry for each target and night among the frames.",
+            "Writes a new entry for each target, night and rig among the frames.",
             "What the headers tell is filled in, what they cannot tell is asked. Calibration",
             "frames make no entry. A note that is there already is never overwritten."
         })
@@ -25,7 +23,10 @@ final class NoteCommand implements Callable<Integer> {
     @Mixin
     private JournalOption journal;
 
-    @Parameters(arity = "1..*", paramLabel = "FRAMES", description = "FITS files of one or more sessions")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "FRAMES",
+            description = "FITS files, or folders of them, of one or more sessions")
     private List<Path> frames;
 
     @Spec
@@ -34,12 +35,6 @@ final class NoteCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Path root = journal.root();
-        for (Path frame : frames) {
-            if (!Files.isRegularFile(frame)) {
-                throw new RefusedException(
-                        frame + (Files.isDirectory(frame) ? " is a folder; name the frames in it" : " does not exist"));
-            }
-        }
         PrintWriter out = spec.commandLine().getOut();
         Noting.Outcome outcome = Noting.note(root, frames);
         outcome.written().forEach(note -> out.println("wrote " + note));

@@ -39,15 +39,20 @@ final class RenderCommand implements Callable<Integer> {
         Path root = journal.root();
         Path site = output == null ? root.resolve("output") : output;
         Rendering.Outcome outcome = Rendering.render(root, site, ProgressLine.on(err));
+        tell(outcome, site.resolve("index.html").toString(), out, err);
+        return ProblemList.faults(outcome.problems()).isEmpty() ? 0 : 1;
+    }
+
+    /** @param where the site can be looked at */
+    static void tell(Rendering.Outcome outcome, String where, PrintWriter out, PrintWriter err) {
         List<Problem> faults = ProblemList.faults(outcome.problems());
         ProblemList.print(err, faults);
         int notices = outcome.problems().size() - faults.size();
         out.println(ProblemList.count(outcome.entries(), "entry", "entries") + ", "
                 + ProblemList.count(outcome.files(), "file", "files") + ", " + outcome.measuredNow()
-                + " measured now: " + site.resolve("index.html"));
+                + " measured now: " + where);
         if (notices > 0) {
             out.println(ProblemList.count(notices, "notice", "notices") + "; 'noctuary check' lists them");
         }
-        return faults.isEmpty() ? 0 : 1;
     }
 }

@@ -31,7 +31,7 @@ final class ScatterPlot {
         this.across =
                 ticks(plot.points().stream().mapToDouble(StrengthPlot.Point::x).toArray(), 7);
         this.up =
-                ticks(plot.points().stream().mapToDouble(StrengthPlot.Point::y).toArray(), 6);
+                ticks(plot.points().stream().mapToDouble(StrengthPlot.Point::y).toArray(), 7);
         double top = HEADING + 10;
         this.box = new Box(Axes.left(form, up), top, form.width() - 24, top + form.pick(220, 190));
         this.x = new Scale(across.low(), across.high(), box.left() + 10, box.right());

@@ -10,14 +10,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** An empty journal with commented examples. */
+/** An empty journal with commented examples, and JSON Schemas by which editors complete and check the keys. */
 public final class Beginning {
     private static final String ENTRIES = "entries";
     private static final List<String> FILES = List.of(
             "entries/journal.yaml",
             "entries/rigs/first-rig.md",
             "entries/sites/home.md",
-            "entries/first-night.md.example");
+            "entries/first-night.md.example",
+            "schemas/entry.schema.json",
+            "schemas/rig.schema.json",
+            "schemas/site.schema.json",
+            "schemas/journal.schema.json");
 
     private Beginning() {}
 

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The known word that a mistyped one most likely meant. */
-final class Nearest {
+public final class Nearest {
     private static final int LONGEST = 60;
 
     private Nearest() {}
@@ -27,7 +27,7 @@ final class Nearest {
     }
 
     /** A hint that names the nearest word, else all of them. */
-    static String hint(String typed, Collection<String> known) {
+    public static String hint(String typed, Collection<String> known) {
         return to(typed, known)
                 .map(word -> "did you mean " + Margin.quoted(word) + "?")
                 .orElseGet(() -> known.isEmpty() ? "none is known yet" : "known: " + String.join(", ", known));

@@ -10,11 +10,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import noctuary.entry.Journal;
 
 /** How a note names frames: a pattern where it catches just these, else one by one. */
 final class FramePatterns {
+    private static final Pattern ENDING =
+            Pattern.compile("\\.(?:fits?|fts)(?:\\.(?:fz|gz))?$|\\.fz$", Pattern.CASE_INSENSITIVE);
+
     private FramePatterns() {}
 
     /** Nothing when a frame lies neither beside the entry nor in an archive folder. */
@@ -31,6 +36,14 @@ final class FramePatterns {
             names(each.getKey(), each.getValue()).forEach(name -> patterns.add(prefix.get() + name));
         }
         return Optional.of(patterns);
+    }
+
+    /** Each file by its own name; only for files that {@link #of} found reachable. */
+    static List<String> oneByOne(Journal journal, String slug, List<Path> files) {
+        return files.stream()
+                .map(f -> prefix(journal, slug, f.getParent()).orElseThrow()
+                        + literal(f.getFileName().toString()))
+                .toList();
     }
 
     private static Optional<String> prefix(Journal journal, String slug, Path folder) {
@@ -55,7 +68,7 @@ final class FramePatterns {
         Set<String> wanted = new HashSet<>();
         frames.forEach(f -> wanted.add(f.getFileName().toString()));
         String first = frames.get(0).getFileName().toString();
-        String ending = first.contains(".") ? first.substring(first.indexOf('.')) : first;
+        String ending = ending(first);
         try (Stream<Path> all = Files.list(folder)) {
             Set<String> same = new HashSet<>(all.map(f -> f.getFileName().toString())
                     .filter(name -> name.endsWith(ending))
@@ -67,6 +80,12 @@ final class FramePatterns {
             return literal(wanted);
         }
         return literal(wanted);
+    }
+
+    /** What makes a name that of a frame: {@code .fits.fz} of {@code a.1.fits.fz}; the whole name where nothing does. */
+    static String ending(String name) {
+        Matcher known = ENDING.matcher(name);
+        return known.find() ? known.group() : name;
     }
 
     private static List<String> literal(Set<String> names) {

@@ -22,9 +22,8 @@ final class NoteText {
                 .map(t -> "target: " + quoted(t)
                         + first.header()
                                 .object()
-                                .filter(o -> !o.value().equals(t))
-                                .map(o -> "  # OBJECT is " + plain(o.value()))
-                                .orElse(""))
+                                .map(o -> o.value().equals(t) ? "" : "  # OBJECT is " + plain(o.value()))
+                                .orElse("  # no OBJECT card; the nearest to the coordinates: is it right?"))
                 .orElse("# target:                      # no OBJECT card: which object is it?"));
         if (first.night().isEmpty()) {
             lines.add("# night: 2025-06-14             # no date in the headers: which night was it?");
@@ -56,19 +55,47 @@ final class NoteText {
     }
 
     private static List<String> frames(Journal journal, FrameGroup group) {
-        Optional<List<String>> patterns = FramePatterns.of(journal, group.slug(), group.paths());
-        if (patterns.isPresent()) {
-            String list = patterns.get().stream().map(NoteText::quoted).collect(Collectors.joining(", "));
-            return List.of("frames: [" + list + "]");
+        Optional<List<String>> singles = FramePatterns.of(journal, group.slug(), group.singles());
+        Optional<List<String>> stacks = FramePatterns.of(journal, group.slug(), group.stacks());
+        List<String> lines = new ArrayList<>();
+        if (singles.isEmpty() || stacks.isEmpty()) {
+            lines.addAll(farAway(group));
+            return lines;
         }
+        if (!singles.get().isEmpty()) {
+            lines.add("frames: [" + list(singles.get()) + "]");
+        }
+        lines.addAll(stacks(FramePatterns.oneByOne(journal, group.slug(), group.stacks())));
+        return lines;
+    }
+
+    private static List<String> stacks(List<String> stacks) {
+        if (stacks.size() < 2) {
+            return stacks.stream().map(s -> "stack: " + quoted(s)).toList();
+        }
+        return List.of(
+                "stack: " + quoted(stacks.get(0)) + "  # or which of these is the one?",
+                "#      " + list(stacks.subList(1, stacks.size())));
+    }
+
+    private static List<String> farAway(FrameGroup group) {
+        String ending = FramePatterns.ending(group.first().path().getFileName().toString());
         List<String> lines = new ArrayList<>();
         lines.add("# The frames lie outside the journal. To have them measured, name their folder in");
-        lines.add("# entries/journal.yaml (archive: {main: FOLDER}), and here (frames: [\"main:*.fits\"]) instead of");
+        lines.add("# entries/journal.yaml (archive: {main: FOLDER}), and here (frames: [\"main:*" + plain(ending)
+                + "\"]) instead of");
         lines.add("# the typed exposure.");
         String typed =
                 group.exposures().entrySet().stream().map(NoteText::typed).collect(Collectors.joining(", "));
-        lines.add(typed.isEmpty() ? "# exposure: [{count: 10, seconds: 120, filter: L}]" : "exposure: [" + typed + "]");
+        lines.add(
+                typed.isEmpty()
+                        ? "# exposure: [{count: 10, seconds: 120}]   # the headers tell none: how many frames, how long?"
+                        : "exposure: [" + typed + "]");
         return lines;
+    }
+
+    private static String list(List<String> patterns) {
+        return patterns.stream().map(NoteText::quoted).collect(Collectors.joining(", "));
     }
 
     private static String typed(Map.Entry<Exposure, Integer> each) {
@@ -79,7 +106,10 @@ final class NoteText {
 
     private static String sum(FrameGroup group) {
         if (group.exposures().isEmpty()) {
-            return group.paths().size() + " frames; their headers do not tell the exposure.";
+            return (group.frames().size() == 1
+                            ? "One file; its header does"
+                            : group.frames().size() + " files; their headers do")
+                    + " not tell the exposure of single frames.";
         }
         return group.exposures().entrySet().stream()
                 .map(e -> e.getValue() + " × " + Printed.exact(e.getKey().seconds()) + " s"

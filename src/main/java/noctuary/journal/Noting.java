@@ -7,9 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
 import noctuary.fits.FitsFile;
@@ -26,19 +24,24 @@ public final class Noting {
      */
     public record Outcome(List<Path> written, List<Path> existing, int skipped, List<Problem> problems) {}
 
-    /** One entry for each target and night among {@code frames}; never overwrites. */
-    public static Outcome note(Path root, List<Path> frames) throws IOException {
+    /**
+     * One entry for each target, night and rig among the frames; never overwrites.
+     *
+     * @param places frames, or folders to search for them
+     * @throws RefusedException when a place does not exist or holds no frame
+     */
+    public static Outcome note(Path root, List<Path> places) throws IOException, RefusedException {
         Journal journal = Journal.read(root);
-        List<Problem> problems = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>(ofSettings(journal));
+        List<SeenFrame> lights = new ArrayList<>();
         int skipped = 0;
-        Map<String, FrameGroup> groups = new LinkedHashMap<>();
-        for (Path frame : frames) {
+        for (Path frame : FrameHunt.find(places)) {
             try {
-                SeenFrame seen = SeenFrame.of(frame.toAbsolutePath().normalize(), FitsFile.readHeader(frame), journal);
+                SeenFrame seen = SeenFrame.of(frame, FitsFile.readHeader(frame), journal);
                 if (seen.header().kind().isCalibration()) {
                     skipped++;
                 } else {
-                    groups.computeIfAbsent(seen.slug(), FrameGroup::new).add(seen);
+                    lights.add(seen);
                 }
             } catch (UnreadableException e) {
                 problems.add(Problem.fault(frame.toString(), "", e.getMessage(), e.hint()));
@@ -46,11 +49,19 @@ public final class Noting {
         }
         List<Path> written = new ArrayList<>();
         List<Path> existing = new ArrayList<>();
-        for (FrameGroup group : groups.values()) {
+        for (FrameGroup group : FrameGroups.of(journal, lights)) {
             Path note = root.resolve("entries").resolve(group.slug()).resolve("entry.md");
             (write(note, NoteText.of(journal, group)) ? written : existing).add(note);
         }
         return new Outcome(written, existing, skipped, problems);
+    }
+
+    /** What is wrong with the settings and rigs that a new note leans on. */
+    private static List<Problem> ofSettings(Journal journal) {
+        return journal.problems().stream()
+                .filter(Problem::isFault)
+                .filter(p -> p.file().endsWith("journal.yaml") || p.file().contains("/rigs/"))
+                .toList();
     }
 
     private static boolean write(Path note, Collection<String> lines) throws IOException {

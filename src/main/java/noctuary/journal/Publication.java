@@ -2,12 +2,8 @@ package noctuary.journal;
 
 import java.io.IOException;
 import java.nio.file.FileSystemException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
@@ -38,7 +34,8 @@ final class Publication {
         refuseNotes(root.resolve("entries"), place);
         try {
             Files.createDirectories(place.getParent());
-            Path draft = Files.createTempDirectory(place.getParent(), "." + place.getFileName() + "-draft-");
+            Leftovers.clear(place);
+            Path draft = Files.createTempDirectory(place.getParent(), Leftovers.draftPrefix(place));
             openToReaders(draft);
             return new Publication(place, draft);
         } catch (FileSystemException e) {
@@ -55,7 +52,7 @@ final class Publication {
     /** Swaps the draft in and deletes the old site; when the swap fails, the old site stands again. */
     void publish() throws IOException {
         Files.writeString(draft.resolve(MARK), "written by noctuary; replaced whole at the next render\n");
-        Path old = draft.resolveSibling(draft.getFileName() + "-old");
+        Path old = Leftovers.oldSite(draft);
         boolean replaced = Files.exists(output);
         if (replaced) {
             keepDotFiles();
@@ -70,13 +67,13 @@ final class Publication {
             throw e;
         }
         if (replaced) {
-            delete(old);
+            FolderTree.delete(old);
         }
     }
 
     void abandon() {
         try {
-            delete(draft);
+            FolderTree.delete(draft);
         } catch (IOException e) {
             return;
         }
@@ -130,29 +127,5 @@ final class Publication {
 
     private static boolean isDotFile(Path path) {
         return path.getFileName().toString().startsWith(".") && Files.isRegularFile(path);
-    }
-
-    private static void delete(Path folder) throws IOException {
-        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
-            @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                Files.delete(file);
-                return FileVisitResult.CONTINUE;
-            }
-
-            @Override
-            public FileVisitResult visitFileFailed(Path file, IOException e) throws IOException {
-                if (e instanceof NoSuchFileException) {
-                    return FileVisitResult.CONTINUE;
-                }
-                throw e;
-            }
-
-            @Override
-            public FileVisitResult postVisitDirectory(Path dir, IOException e) throws IOException {
-                Files.delete(dir);
-                return FileVisitResult.CONTINUE;
-            }
-        });
     }
 }

@@ -31,6 +31,16 @@ public final class Rendering {
      * @throws IOException when the site cannot be written; the old one then still stands
      */
     public static Outcome render(Path root, Path output, Progress progress) throws IOException, RefusedException {
+        Places.refuseBlockedCache(root);
+        RenderTurn turn = RenderTurn.take(Places.cache(root));
+        try {
+            return alone(root, output, progress);
+        } finally {
+            turn.end();
+        }
+    }
+
+    private static Outcome alone(Path root, Path output, Progress progress) throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
             Survey survey = Survey.of(root, progress);
@@ -41,6 +51,7 @@ public final class Rendering {
                     survey.entries(),
                     survey.rigs(),
                     survey.targets(),
+                    survey.reviews().all(),
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
                     versions);
             SiteWriter.write(content, Places.ownTemplates(root), draft);

@@ -8,8 +8,12 @@ import noctuary.entry.RigNote;
 import noctuary.fact.Quantity;
 import noctuary.fits.FrameHeader;
 
-/** The rig that a frame was made with, as far as the header's pixel size and the dates tell. */
-record RigGuess(Optional<String> id, String why) {
+/**
+ * The rig that a frame was made with, as far as the header's pixel size and the dates tell.
+ *
+ * @param certain whether no other rig would fit
+ */
+record RigGuess(Optional<String> id, boolean certain, String why) {
     private static final double NEAR = 0.05;
 
     static RigGuess of(Journal journal, SeenFrame frame) {
@@ -18,11 +22,17 @@ record RigGuess(Optional<String> id, String why) {
                 .filter(rig -> samePixel(rig, frame.header()))
                 .toList();
         if (fitting.size() == 1) {
-            return new RigGuess(Optional.of(fitting.get(0).id()), "the only rig of that pixel size in use that night");
+            return new RigGuess(
+                    Optional.of(fitting.get(0).id()), true, "the only rig of that pixel size in use that night");
         }
         Optional<String> usual = journal.settings().rig();
         String why = fitting.isEmpty() ? whyNone(frame.header()) : "several rigs would fit";
-        return new RigGuess(usual, why + (usual.isPresent() ? "; this is the journal's usual one" : ""));
+        return new RigGuess(usual, false, why + (usual.isPresent() ? "; this is the journal's usual one" : ""));
+    }
+
+    /** The rig, where no other would fit. */
+    Optional<String> onlyOne() {
+        return certain ? id : Optional.empty();
     }
 
     private static String whyNone(FrameHeader header) {

@@ -18,6 +18,7 @@ import noctuary.measure.RigSheet;
 import noctuary.measure.RigSheets;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.TargetSheets;
+import noctuary.review.Reviews;
 import noctuary.rig.Check;
 
 /**
@@ -31,6 +32,7 @@ record Survey(
         List<EntrySheet> entries,
         Map<String, RigSheet> rigs,
         List<TargetSheet> targets,
+        Reviews reviews,
         List<Problem> problems) {
 
     private static final Comparator<EntrySheet> NEWEST_FIRST = Comparator.comparing(
@@ -47,7 +49,14 @@ record Survey(
         List<EntrySheet> entries =
                 journal.entries().stream().map(sheets::of).sorted(NEWEST_FIRST).toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
-        return new Survey(journal, files, entries, rigs, TargetSheets.of(entries), problems(journal, entries, rigs));
+        return new Survey(
+                journal,
+                files,
+                entries,
+                rigs,
+                TargetSheets.of(entries),
+                Reviews.of(journal, entries, rigs),
+                problems(journal, entries, rigs));
     }
 
     private static Set<Path> wanted(Journal journal) {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
@@ -49,14 +48,7 @@ final class ContentIndex {
                         .append('\n');
             }
         });
-        try {
-            Files.createDirectories(store.getParent());
-            Path draft = Files.createTempFile(store.getParent(), "draft", ".tmp");
-            Files.writeString(draft, lines);
-            Files.move(draft, store, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException e) {
-            return;
-        }
+        KeptFile.write(store, lines.toString().getBytes(StandardCharsets.UTF_8));
     }
 
     private void recall(String line) {

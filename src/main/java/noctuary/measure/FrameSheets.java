@@ -67,25 +67,9 @@ final class FrameSheets {
         if (samePixels != null) {
             return Optional.of("it has the same pixels as " + samePixels);
         }
-        return exposureKey(header, m)
+        return ExposureKey.of(header)
+                .map(key -> key + "|" + m.width() + "x" + m.height())
                 .map(key -> seenExposures.putIfAbsent(key, name))
                 .map(first -> "it is the same exposure as " + first);
-    }
-
-    /**
-     * Date with time, camera, size, exposure, filter and airmass: a calibrated copy shares them all. A date alone is
-     * no key, since some writers repeat it.
-     */
-    private static Optional<String> exposureKey(FrameHeader header, Measurement m) {
-        return header.taken()
-                .filter(t -> t.text().contains(":"))
-                .map(taken -> String.join(
-                        "|",
-                        taken.value().toString(),
-                        header.instrument().map(c -> c.value()).orElse(""),
-                        m.width() + "x" + m.height(),
-                        header.exposureSeconds().map(c -> c.value().toString()).orElse(""),
-                        header.filter().map(c -> c.value()).orElse(""),
-                        header.airmass().map(c -> c.value().toString()).orElse("")));
     }
 }

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 
 /**
@@ -37,16 +36,10 @@ final class MeasurementCache {
     }
 
     void keep(String contentDigest, Measurement measurement) {
-        Path place = place(contentDigest);
         try {
-            Files.createDirectories(place.getParent());
-            Path draft = Files.createTempFile(place.getParent(), "draft", ".tmp");
-            Files.write(draft, JSON.writeValueAsBytes(new Kept(Meter.ENGINE, measurement)));
-            Files.move(draft, place, StandardCopyOption.ATOMIC_MOVE);
+            KeptFile.write(place(contentDigest), JSON.writeValueAsBytes(new Kept(Meter.ENGINE, measurement)));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a measurement must be writable", e);
-        } catch (IOException e) {
-            return;
         }
     }
 

@@ -10,6 +10,7 @@ record Address(String path) {
     static final Address JOURNAL = new Address("index.html");
     static final Address TARGETS = new Address("targets/index.html");
     static final Address RIGS = new Address("rigs/index.html");
+    static final Address CHANGES = new Address("changes/index.html");
     static final Address NIGHTS = new Address("nights/index.html");
     static final Address CHOICES = new Address("choices/index.html");
     static final Address METHOD = new Address("method/index.html");
@@ -25,6 +26,10 @@ record Address(String path) {
 
     static Address rig(String id) {
         return new Address("rigs/" + id + "/index.html");
+    }
+
+    static Address change(String id) {
+        return new Address("changes/" + id + "/index.html");
     }
 
     /** The relative way to the top folder: empty or ending in a slash. */

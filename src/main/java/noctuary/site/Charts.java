@@ -49,8 +49,8 @@ final class Charts {
         return hours.isEmpty() ? null : drawing(chart, "hours", "Exposure by month.");
     }
 
-    /** Star width over time, one point an entry, with the changes of rigs. */
-    Drawing sharpness(Address here, List<EntrySheet> sheets, List<Changes.Change> changes) {
+    /** Star width over time, one point an entry, with the changes marked. */
+    Drawing sharpness(Address here, List<EntrySheet> sheets, List<ChangeMarks.Mark> changes) {
         List<Trend.Point> points =
                 sheets.stream().flatMap(sheet -> point(here, sheet).stream()).toList();
         List<Trend.Change> marks = changes.stream()

@@ -14,6 +14,7 @@ final class ChoiceCharts {
     private static final String NOISE = "noise taken";
     private static final String STARS = "faint stars lost";
     private static final String CUT = "background cut to black";
+    private static final String FOUND = "found in the pixels";
     private static final List<String> SERIES = List.of(NOISE, STARS, CUT);
     private static final int FEWEST = 2;
 
@@ -25,6 +26,9 @@ final class ChoiceCharts {
 
     /** Null where fewer than two settings are numbers with something measured. */
     Drawing of(ChoiceSheet choice, String id) {
+        if (choice.name().equals("stretch")) {
+            return stretch(choice, id);
+        }
         List<StrengthPlot.Point> points = new ArrayList<>();
         boolean black = choice.name().contains("black");
         if (!black) {
@@ -34,15 +38,26 @@ final class ChoiceCharts {
         if (black) {
             add(points, choice, CUT, Use::backgroundCutPercent);
         }
-        long settings =
-                points.stream().mapToDouble(StrengthPlot.Point::x).distinct().count();
         String title = "What " + choice.name() + " took, by its setting";
-        return settings < FEWEST
-                ? null
-                : Charts.drawing(
-                        new StrengthPlot(title, "setting of " + choice.name(), "taken, %", SERIES, points),
-                        id + "-chart",
-                        "Each version at its setting: what was taken away, in per cent.");
+        StrengthPlot plot = new StrengthPlot(title, "setting of " + choice.name(), "taken, %", SERIES, points);
+        return drawing(plot, id, "Each version at its setting: what was taken away, in per cent.");
+    }
+
+    /** The strength that the note tells against the one found in the pixels. */
+    private Drawing stretch(ChoiceSheet choice, String id) {
+        List<StrengthPlot.Point> points = new ArrayList<>();
+        add(points, choice, FOUND, Use::stretchFound);
+        StrengthPlot plot = new StrengthPlot(
+                "Strength of the stretch, noted and found", "strength noted", "strength found", List.of(FOUND), points);
+        return drawing(plot, id, "The strength that the note tells, and the one that the pixels show.");
+    }
+
+    private static Drawing drawing(StrengthPlot plot, String id, String caption) {
+        long settings = plot.points().stream()
+                .mapToDouble(StrengthPlot.Point::x)
+                .distinct()
+                .count();
+        return settings < FEWEST ? null : Charts.drawing(plot, id + "-chart", caption);
     }
 
     private void add(

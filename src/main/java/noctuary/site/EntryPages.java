@@ -8,6 +8,7 @@ import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
 import noctuary.site.page.EntryPage;
 import noctuary.site.page.Labelled;
+import noctuary.site.page.Link;
 
 /** One page an entry. */
 final class EntryPages {
@@ -50,7 +51,7 @@ final class EntryPages {
                 frames.rows(),
                 pictures.versions(),
                 sheet.entry().lost().stream().map(EntryPages::lost).toList(),
-                sheet.entry().changes().stream().map(c -> c.value()).toList(),
+                changes(here, sheet),
                 sheet.entry().lessons().stream()
                         .map(l -> new EntryPage.LessonRow(anchor(l), l.about(), l.todo()))
                         .toList(),
@@ -66,6 +67,12 @@ final class EntryPages {
                 .map(q -> ", " + Numerals.of(q) + " of exposure")
                 .orElse("");
         return (target.isEmpty() ? "An image" : target) + night + exposure + ".";
+    }
+
+    private List<Link> changes(Address here, EntrySheet sheet) {
+        return sheet.entry().changes().stream()
+                .map(c -> ChangeMarks.line(ledger.content(), here, sheet.entry().slug(), c.value()))
+                .toList();
     }
 
     private static String anchor(Entry.Lesson lesson) {

@@ -45,6 +45,7 @@ final class Heads {
         sections.put("Journal", Address.JOURNAL);
         sections.put("Targets", Address.TARGETS);
         sections.put("Rigs", Address.RIGS);
+        sections.put("Changes", Address.CHANGES);
         sections.put("Nights", Address.NIGHTS);
         sections.put("Choices", Address.CHOICES);
         sections.put("Method", Address.METHOD);

@@ -28,7 +28,7 @@ final class JournalPages {
         SiteContent content = ledger.content();
         List<EntrySheet> entries = content.entries();
         List<Usage> usage = Usage.of(ledger);
-        List<Changes.Change> changes = Changes.of(content);
+        List<ChangeMarks.Mark> changes = ChangeMarks.of(content);
         Rows rows = new Rows(ledger, here);
         Plates plates = new Plates(ledger, here);
         String title = content.journal().settings().title();
@@ -63,9 +63,9 @@ final class JournalPages {
         return latest;
     }
 
-    private JournalPage.ChangeMark mark(Address here, Changes.Change change) {
+    private JournalPage.ChangeMark mark(Address here, ChangeMarks.Mark change) {
         String href = here.to(change.page());
-        return new JournalPage.ChangeMark(change.date().toString(), change.text(), Link.of("rig", href));
+        return new JournalPage.ChangeMark(change.date().toString(), Link.of(change.text(), href));
     }
 
     private List<Labelled> totals(List<EntrySheet> entries, List<Usage> usage) {

@@ -12,7 +12,7 @@ record JournalRecord(
         List<RigRecord> rigs,
         List<SiteRecord> sites,
         List<TargetRecord> targets,
-        List<Object> changes,
+        List<ChangeRecord> changes,
         List<LessonRecord> lessons) {
 
     record EntryRecord(
@@ -86,6 +86,28 @@ record JournalRecord(
             OptionalDouble scale,
             OptionalDouble rotationDeg,
             boolean mirrored) {}
+
+    /**
+     * @param before id of the rig or site, else in words
+     * @param after as before
+     */
+    record ChangeRecord(
+            String id, String kind, String date, String before, String after, List<MeasureRecord> measures) {}
+
+    /** Shift is after less before, low and high its interval. */
+    record MeasureRecord(
+            String name,
+            String unit,
+            int nightsBefore,
+            int nightsAfter,
+            OptionalDouble before,
+            OptionalDouble after,
+            OptionalDouble shift,
+            OptionalDouble low,
+            OptionalDouble high,
+            OptionalDouble p,
+            String verdict,
+            String why) {}
 
     /** @param closedBy slug of the entry that closed it, or null while open */
     record LessonRecord(

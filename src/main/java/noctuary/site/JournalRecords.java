@@ -37,7 +37,7 @@ final class JournalRecords {
                 content.rigs().values().stream().map(this::rig).toList(),
                 content.journal().sites().values().stream().map(this::site).toList(),
                 content.targets().stream().map(JournalRecords::target).toList(),
-                List.of(),
+                content.reviews().stream().map(ChangeRecords::of).toList(),
                 lessons());
     }
 

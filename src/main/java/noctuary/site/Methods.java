@@ -58,6 +58,13 @@ final class Methods {
         titles.put("version-detail", "Versions: fine structure");
         titles.put("version-ends", "Versions: black, white and colour");
         titles.put("choices", "Choices");
+        titles.put("depth", "Depth from the same stars");
+        titles.put("foretold", "What arithmetic foretells");
+        titles.put("background-rate", "Background rate and noise in an hour");
+        titles.put("moonlight", "Sun, Moon and moonlight");
+        titles.put("changes", "Before and after a change");
+        titles.put("verdicts", "Verdicts");
+        titles.put("fair-test", "A fair test");
         titles.put("preview", "Previews");
         titles.put("disagreement", "When two origins disagree");
         return titles;

@@ -70,7 +70,7 @@ final class RigPages {
                 parts.mount(),
                 parts.cost(),
                 parts.costTotals(),
-                results.isEmpty() ? null : charts.sharpness(here, results, Changes.of(rig)),
+                results.isEmpty() ? null : charts.sharpness(here, results, ChangeMarks.of(ledger.content(), rig)),
                 new Rows(ledger, here).rows(results));
     }
 

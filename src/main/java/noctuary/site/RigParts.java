@@ -9,6 +9,7 @@ import noctuary.entry.RigNote;
 import noctuary.entry.Typed;
 import noctuary.fact.Quantity;
 import noctuary.measure.RigSheet;
+import noctuary.review.Parts;
 import noctuary.site.page.Labelled;
 import noctuary.site.page.RigPage;
 
@@ -40,7 +41,7 @@ final class RigParts {
         boolean first = state == rig.states().get(0);
         List<String> what = first
                 ? List.of("first use")
-                : Changes.newParts(state).stream().map(Changes::named).toList();
+                : Parts.fresh(state).stream().map(Parts::named).toList();
         String backFocus = state.figures().backFocusActualMm().isPresent()
                 ? Numerals.fixed(state.figures().backFocusActualMm(), 2) + "\u00a0mm"
                 : "";

@@ -7,11 +7,13 @@ import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
+import noctuary.review.Review;
 
 /**
  * All that the pages show.
  *
  * @param entries newest night first
+ * @param reviews of every change, by date
  * @param pictures by slug, then by {@code stack} or the version's name
  * @param versions by slug, in the order of the note, against what they came from
  */
@@ -20,6 +22,7 @@ public record SiteContent(
         List<EntrySheet> entries,
         Map<String, RigSheet> rigs,
         List<TargetSheet> targets,
+        List<Review> reviews,
         Map<String, Map<String, Picture>> pictures,
         Map<String, List<VersionSheet>> versions) {
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import noctuary.entry.Settings;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
+import noctuary.review.Review;
 import noctuary.site.page.MethodPage;
 
 /** Writes every page, asset and download into a folder. Files that would not change are not touched. */
@@ -55,6 +56,7 @@ public final class SiteWriter {
         entries(new EntryPages(ledger, heads, charts));
         targets(new TargetPages(ledger, heads, charts));
         rigs(new RigPages(ledger, heads, charts));
+        changes(new ChangePages(ledger, heads));
     }
 
     private void entries(EntryPages pages) throws IOException {
@@ -75,6 +77,13 @@ public final class SiteWriter {
         page(Address.RIGS, "rigs.ftlh", pages.index());
         for (RigSheet rig : content.rigs().values()) {
             page(Address.rig(rig.note().id()), "rig.ftlh", pages.page(rig));
+        }
+    }
+
+    private void changes(ChangePages pages) throws IOException {
+        page(Address.CHANGES, "changes.ftlh", pages.index());
+        for (Review review : content.reviews()) {
+            page(Address.change(review.change().id()), "change.ftlh", pages.page(review));
         }
     }
 

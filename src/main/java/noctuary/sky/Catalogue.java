@@ -1,6 +1,7 @@
 package noctuary.sky;
 
 import java.text.Normalizer;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +15,9 @@ public final class Catalogue {
     private static final List<DeepSkyObject> OBJECTS = CatalogueFile.read();
     private static final Map<String, DeepSkyObject> BY_DESIGNATION = designations();
     private static final Map<String, DeepSkyObject> BY_NAME = commonNames();
+
+    /** Half the height of a common small field; common practice, no source. */
+    private static final double POINTING_DEG = 0.7;
 
     private Catalogue() {}
 
@@ -30,6 +34,19 @@ public final class Catalogue {
         }
         DeepSkyObject named = BY_NAME.get(key(found.get().rest()));
         return object.filter(o -> o.equals(named));
+    }
+
+    /**
+     * The object that a frame with this centre was most likely pointed at: the nearest one within 0.7°, or within its
+     * own extent.
+     *
+     * @param raDeg J2000, degrees
+     */
+    public static Optional<DeepSkyObject> at(double raDeg, double decDeg) {
+        Equatorial centre = new Equatorial(raDeg, decDeg);
+        return OBJECTS.stream()
+                .filter(o -> o.j2000().separationDeg(centre) <= Math.max(POINTING_DEG, o.widthArcmin() / 120))
+                .min(Comparator.comparingDouble(o -> o.j2000().separationDeg(centre)));
     }
 
     /**

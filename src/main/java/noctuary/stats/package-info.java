@@ -1,6 +1,7 @@
 /**
- * Robust summaries of plain arrays.
+ * Robust summaries, tests of a shift, regression, resampling and power, of plain arrays.
  *
- * <p>Start at {@link noctuary.stats.Robust}. This package refuses to know what the numbers stand for.
+ * <p>Start at {@link noctuary.stats.Robust} for one sample, {@link noctuary.stats.ShiftTest} for two sides, {@link
+ * noctuary.stats.Regression} for a shift beside other causes. This package refuses to know what the numbers stand for.
  */
 package noctuary.stats;

@@ -48,15 +48,21 @@ class MainTest {
     @Test
     void helpTeachesEveryCommand() {
         assertThat(run("--help")).isZero();
-        assertThat(out.toString()).contains("begin", "note", "render", "measure", "check", "Exit status");
-        for (String command : List.of("begin", "note", "render", "measure", "check")) {
+        assertThat(out.toString()).contains("begin", "note", "render", "watch", "measure", "check", "Exit status");
+        for (String command : List.of("begin", "note", "render", "watch", "measure", "check")) {
             assertThat(run(command, "--help")).as(command).isZero();
         }
     }
 
     @Test
+    void theShellLearnsToCompleteCommandsAndOptions() {
+        assertThat(run("generate-completion")).isZero();
+        assertThat(out.toString()).contains("_complete_noctuary", "watch", "--journal");
+    }
+
+    @Test
     void aFolderWithoutEntriesIsNoJournal() {
-        for (String command : List.of("render", "check")) {
+        for (String command : List.of("render", "watch", "check")) {
             assertThat(run(command, "--journal", file("nowhere"))).as(command).isEqualTo(2);
             assertThat(err.toString()).contains("holds no journal").doesNotContain("Exception");
         }
@@ -69,6 +75,19 @@ class MainTest {
                 .as(err.toString())
                 .isZero();
         assertThat(folder.resolve("nights/output/index.html")).exists();
+    }
+
+    @Test
+    void watchRefusesAPortThatIsTakenOrIsNone() throws Exception {
+        run("begin", file("nights"));
+        try (var taken = new java.net.ServerSocket(0, 1, java.net.InetAddress.getLoopbackAddress())) {
+            String port = Integer.toString(taken.getLocalPort());
+            assertThat(run("watch", "--journal", file("nights"), "--port", port))
+                    .isEqualTo(2);
+            assertThat(err.toString()).contains("is taken", "--port 0");
+        }
+        assertThat(run("watch", "--journal", file("nights"), "--port", "70000")).isEqualTo(2);
+        assertThat(run("watch", "--journal", file("nights"), "--port", "x")).isEqualTo(2);
     }
 
     @Test

@@ -18,7 +18,7 @@ class BeginningTest {
     @Test
     void aNewJournalReadsWithoutProblems() throws IOException {
         List<Path> written = Beginning.layOut(dir.resolve("new"));
-        assertThat(written).hasSize(4).allMatch(Files::isRegularFile);
+        assertThat(written).hasSize(8).allMatch(Files::isRegularFile);
         Journal journal = Journal.read(dir.resolve("new"));
         assertThat(journal.problems()).isEmpty();
         assertThat(journal.rigs()).containsOnlyKeys("first-rig");

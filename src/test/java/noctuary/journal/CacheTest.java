@@ -1,6 +1,7 @@
 package noctuary.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -82,6 +83,15 @@ class CacheTest {
             assertThat(render().measuredNow()).as(junk).isEqualTo(2);
             assertThat(site()).isEqualTo(first);
         }
+    }
+
+    @Test
+    void aFileInTheCachesPlaceIsRefusedWithItsName() throws Exception {
+        Files.writeString(root.resolve(".noctuary"), "mine");
+        assertThatThrownBy(this::render)
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining(".noctuary is not a folder");
+        assertThat(root.resolve(".noctuary")).hasContent("mine");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package noctuary.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,7 +30,8 @@ class NotingTest {
         Files.createDirectories(folder.resolve("frames"));
     }
 
-    private Path light(String name, String object, String utc, long seed) {
+    private Path light(String name, String object, String utc, long seed) throws Exception {
+        Files.createDirectories(folder.resolve("frames").resolve(name).getParent());
         return FrameDraft.empty(32, 24, seed)
                 .card("OBJECT", "'" + object + "'")
                 .card("DATE-OBS", "'" + utc + "'")
@@ -95,5 +97,89 @@ class NotingTest {
                 Noting.note(journal.root(), List.of(bad, light("a.fits", "M27", "2025-06-14T22:00:00", 1)));
         assertThat(outcome.problems()).hasSize(1);
         assertThat(outcome.written()).hasSize(1);
+    }
+
+    private Path draft(String name, String object, String utc, long seed, String... cards) throws Exception {
+        FrameDraft draft = FrameDraft.empty(32, 24, seed).card("DATE-OBS", "'" + utc + "'");
+        if (!object.isEmpty()) {
+            draft.card("OBJECT", "'" + object + "'");
+        }
+        for (String card : cards) {
+            String[] parts = card.split("=", 2);
+            draft.card(parts[0], parts[1]);
+        }
+        Path place = folder.resolve(name);
+        Files.createDirectories(place.getParent());
+        return draft.write(place);
+    }
+
+    @Test
+    void aMessyFolderIsSortedByTargetNightAndRig() throws Exception {
+        journal.file("rigs/wren.md", "---", "name: Wren", "camera: {pixel: 5.2 µm}", "---");
+        light("a.fits", "M27", "2025-06-14T22:00:00", 1);
+        light("deep/er/b.fits", "M27", "2025-06-14T22:10:00", 2);
+        draft("frames/w.fits", "M27", "2025-06-14T22:05:00", 3, "EXPTIME=60.0", "XPIXSZ=5.2");
+        draft("frames/dark.fits", "", "2025-06-14T22:07:00", 4, "IMAGETYP='Dark'", "EXPTIME=60.0");
+        Files.writeString(folder.resolve("frames/notes.txt"), "not a frame");
+        Files.writeString(folder.resolve("frames/.hidden.fits"), "not a frame");
+        Noting.Outcome outcome = Noting.note(journal.root(), List.of(folder.resolve("frames")));
+        assertThat(outcome.written())
+                .extracting(note -> note.getParent().getFileName().toString())
+                .containsExactlyInAnyOrder("2025-06-14-m-27-heron", "2025-06-14-m-27-wren");
+        assertThat(outcome.skipped()).isEqualTo(1);
+        assertThat(outcome.problems()).isEmpty();
+        assertThat(Checking.check(journal.root(), Progress.SILENT).problems()).noneMatch(p -> p.isFault());
+    }
+
+    @Test
+    void aStackIsNotAFrame() throws Exception {
+        light("a.fits", "M27", "2025-06-14T22:00:00", 1);
+        draft("frames/sum.fits", "M27", "2025-06-14T22:00:00", 2, "EXPTIME=120.0", "NCOMBINE=40", "XPIXSZ=3.3");
+        Noting.Outcome outcome = Noting.note(journal.root(), List.of(folder.resolve("frames")));
+        assertThat(text(outcome.written().get(0)))
+                .contains("frames: [\"main:a.fits\"]", "stack: \"main:sum.fits\"", "1 × 120 s through L.");
+        assertThat(Checking.check(journal.root(), Progress.SILENT).problems()).noneMatch(p -> p.isFault());
+    }
+
+    @Test
+    void aCopyOfAnExposureCountsOnce() throws Exception {
+        journal.file("journal.yaml", "title: Nights above Averil", "site: terrace", "rig: heron");
+        light("a.fits", "M27", "2025-06-14T22:00:00", 1);
+        light("a-calibrated.fits", "M27", "2025-06-14T22:00:00", 2);
+        Noting.Outcome outcome = Noting.note(journal.root(), List.of(folder.resolve("frames")));
+        assertThat(text(outcome.written().get(0))).contains("exposure: [{count: 1, seconds: 120, filter: \"L\"}]");
+    }
+
+    @Test
+    void coordinatesNameATargetThatNoCardNames() throws Exception {
+        Path frame = draft("frames/a.fits", "", "2025-06-14T22:00:00", 1, "EXPTIME=60.0", "RA=299.90", "DEC=22.72");
+        Noting.Outcome outcome = Noting.note(journal.root(), List.of(frame));
+        assertThat(text(outcome.written().get(0))).contains("target: \"M 27\"  # no OBJECT card");
+    }
+
+    @Test
+    void theHintForFramesFarAwayNamesTheirOwnEnding() throws Exception {
+        journal.file("journal.yaml", "title: Nights above Averil", "rig: heron");
+        Noting.Outcome outcome = Noting.note(journal.root(), List.of(light("a.fit", "M27", "2025-06-14T22:00:00", 1)));
+        assertThat(text(outcome.written().get(0))).contains("main:*.fit\"");
+    }
+
+    @Test
+    void brokenSettingsAreSaidAndTheNoteIsWrittenAllTheSame() throws Exception {
+        journal.file("journal.yaml", "title: Nights: above", "rigg: heron");
+        Noting.Outcome outcome = Noting.note(journal.root(), List.of(light("a.fits", "M27", "2025-06-14T22:00:00", 1)));
+        assertThat(outcome.problems()).isNotEmpty().allMatch(p -> p.file().endsWith("journal.yaml"));
+        assertThat(outcome.written()).hasSize(1);
+    }
+
+    @Test
+    void aPlaceWithoutFramesIsRefused() throws Exception {
+        Files.createDirectories(folder.resolve("void"));
+        assertThatThrownBy(() -> Noting.note(journal.root(), List.of(folder.resolve("void"))))
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("holds no FITS file");
+        assertThatThrownBy(() -> Noting.note(journal.root(), List.of(folder.resolve("nowhere.fits"))))
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("does not exist");
     }
 }

@@ -1,14 +1,14 @@
 package noctuary.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
+import noctuary.serve.SiteServer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -19,27 +19,11 @@ import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
 
 /** The fixture's site in Chromium, opened as files; skipped where Chromium and its driver are not installed. */
 @Tag("browser")
 class BrowserTest {
-    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
-    private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-    private static final List<String> KINDS = List.of(
-            "index.html",
-            "entries/long-tube/index.html",
-            "entries/odd/index.html",
-            "targets/index.html",
-            "targets/ngc-6888/index.html",
-            "rigs/index.html",
-            "rigs/heron/index.html",
-            "nights/index.html",
-            "method/index.html",
-            "data/index.html");
-
     @TempDir
     static Path site;
 
@@ -47,25 +31,8 @@ class BrowserTest {
 
     @BeforeAll
     static void open() throws IOException {
-        assumeTrue(Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER), "no Chromium with its driver here");
+        browser = Chromium.open();
         FixtureSite.write(site, true, false);
-        ChromeOptions options = new ChromeOptions();
-        options.setBinary(CHROMIUM.toFile());
-        options.addArguments(
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--window-size=1440,900");
-        browser = new ChromeDriver(
-                new ChromeDriverService.Builder()
-                        .usingDriverExecutable(DRIVER.toFile())
-                        .build(),
-                options);
     }
 
     @AfterAll
@@ -77,7 +44,7 @@ class BrowserTest {
 
     @Test
     void noPageBreaksItsPolicyOrFailsInTheScript() {
-        for (String page : KINDS) {
+        for (String page : Chromium.KINDS) {
             visit(page);
             assertThat(browser.manage().logs().get(LogType.BROWSER).getAll())
                     .as(page)
@@ -90,15 +57,15 @@ class BrowserTest {
 
     @Test
     void nothingScrollsSidewaysAt320PixelsEvenWithEverythingOpen() {
-        narrow(320);
-        for (String page : KINDS) {
+        Chromium.narrow(browser, 320);
+        for (String page : Chromium.KINDS) {
             visit(page);
             script("document.querySelectorAll('details').forEach(d => d.open = true)");
             assertThat(script("return document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
                     .as(page)
                     .isEqualTo(true);
         }
-        narrow(0);
+        Chromium.narrow(browser, 0);
     }
 
     @Test
@@ -165,12 +132,6 @@ class BrowserTest {
         return ((JavascriptExecutor) browser).executeScript(text);
     }
 
-    private static void narrow(int width) {
-        Map<String, Object> size =
-                Map.of("width", width, "height", width == 0 ? 0 : 800, "deviceScaleFactor", 0, "mobile", false);
-        browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", size);
-    }
-
     private static void choose(String select, String value) {
         Stream.of(browser.findElement(By.id(select)))
                 .flatMap(list -> list.findElements(By.tagName("option")).stream())
@@ -190,5 +151,25 @@ class BrowserTest {
                 .filter(WebElement::isDisplayed)
                 .map(WebElement::getText)
                 .toList();
+    }
+
+    @Test
+    void aServedPageLoadsAgainUnderItsContentPolicy() throws Exception {
+        Path page = site.resolve("method/index.html");
+        String before = Files.readString(page);
+        try (SiteServer server = SiteServer.start(site, 0)) {
+            browser.get(server.address() + "method/");
+            Files.writeString(page, before.replaceFirst("<h1[^>]*>[^<]*", "<h1>Written again"));
+            server.changed();
+            browser.manage().timeouts().implicitlyWait(Duration.ofSeconds(20));
+            assertThat(browser.findElements(By.xpath("//h1[.='Written again']")))
+                    .hasSize(1);
+            assertThat(browser.manage().logs().get(LogType.BROWSER).getAll())
+                    .extracting(Object::toString)
+                    .noneMatch(line -> line.contains("Content Security Policy"));
+        } finally {
+            browser.manage().timeouts().implicitlyWait(Duration.ZERO);
+            Files.writeString(page, before);
+        }
     }
 }

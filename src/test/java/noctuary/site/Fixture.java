@@ -24,6 +24,8 @@ import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
 import noctuary.measure.FrameSheet;
 import noctuary.measure.TargetSheet;
+import noctuary.review.Review;
+import noctuary.review.Reviews;
 
 /**
  * A small journal by hand: five entries, two rigs, one site, facts of every origin, some missing, some disputed, one
@@ -53,7 +55,18 @@ final class Fixture {
                 sheets.stream().map(EntrySheet::entry).toList(),
                 List.of(Problem.fault(
                         "entries/rigs/wren.md", "line 7, key reducer", "“0,8x” is not a number", "write 0.8")));
-        return new SiteContent(journal, sheets, FixtureRigs.sheets(), targets(), FixturePictures.all(), Map.of());
+        return new SiteContent(
+                journal,
+                sheets,
+                FixtureRigs.sheets(),
+                targets(),
+                reviews(journal, sheets),
+                FixturePictures.all(),
+                FixtureVersions.all(sheets));
+    }
+
+    private static List<Review> reviews(Journal journal, List<EntrySheet> sheets) {
+        return Reviews.of(journal, sheets, FixtureRigs.sheets()).all();
     }
 
     private static Site terrace() {

@@ -24,7 +24,7 @@ public record EntryPage(
         List<FrameRow> frames,
         List<VersionPart> versions,
         List<LostRow> lost,
-        List<String> changes,
+        List<Link> changes,
         List<LessonRow> lessons,
         List<ProblemRow> problems,
         Link older,

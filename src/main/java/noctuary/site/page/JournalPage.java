@@ -25,5 +25,5 @@ public record JournalPage(
     public record Choices(List<String> targets, List<String> rigs, List<String> sites, List<String> filters) {}
 
     /** A dated change, marked on the sharpness chart. */
-    public record ChangeMark(String date, String text, Link rig) {}
+    public record ChangeMark(String date, Link change) {}
 }

@@ -1,0 +1,23 @@
+package noctuary.review;
+
+/** What may differ between two sides beside the change itself. */
+public enum Influence {
+    AIRMASS("airmass"),
+    MOON("Moon"),
+    SEASON("season"),
+    TARGET("target"),
+    SITE("site"),
+    RIG("rig"),
+    FILTER("filter");
+
+    private final String word;
+
+    Influence(String word) {
+        this.word = word;
+    }
+
+    /** As printed inside a sentence. */
+    public String word() {
+        return word;
+    }
+}

@@ -1,0 +1,59 @@
+package noctuary.review;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import noctuary.measure.FrameReport;
+
+/**
+ * How much a keeper's values scatter, as a share of them: the pooled standard deviation of their logarithms about the
+ * mean of each group.
+ */
+final class OwnScatter {
+    /** Degrees of freedom below which a scatter is a guess. */
+    private static final int FEWEST = 2;
+
+    private OwnScatter() {}
+
+    /** From night to night within a side. */
+    static OptionalDouble ofNights(MeasureNights nights) {
+        return pooled(List.of(logs(nights.before()), logs(nights.after())));
+    }
+
+    /** From frame to frame within a night, of the star width. */
+    static OptionalDouble ofFrames(Change change) {
+        List<double[]> groups = new ArrayList<>();
+        Stream.of(change.before(), change.after())
+                .flatMap(side -> side.nights().stream())
+                .filter(n -> !n.stacked())
+                .forEach(n -> groups.add(n.files().stream()
+                        .flatMap(f -> f.report().stars().stream())
+                        .map(FrameReport.Stars::fwhmPx)
+                        .map(FrameReport.Spread::median)
+                        .filter(OptionalDouble::isPresent)
+                        .mapToDouble(m -> Math.log(m.getAsDouble()))
+                        .toArray()));
+        return pooled(groups);
+    }
+
+    private static double[] logs(List<NightValue> values) {
+        return values.stream()
+                .mapToDouble(NightValue::value)
+                .filter(v -> v > 0)
+                .map(Math::log)
+                .toArray();
+    }
+
+    private static OptionalDouble pooled(List<double[]> groups) {
+        double squares = 0;
+        int freedom = 0;
+        for (double[] group : groups) {
+            double mean = Arrays.stream(group).average().orElse(0);
+            squares += Arrays.stream(group).map(v -> (v - mean) * (v - mean)).sum();
+            freedom += Math.max(0, group.length - 1);
+        }
+        return freedom < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / freedom));
+    }
+}

@@ -1,0 +1,67 @@
+package noctuary.review;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A change reviewed.
+ *
+ * @param measures with a value on both sides, each with its verdict
+ * @param absent the others, with the reason
+ * @param leftOut entries that would belong to a side, but whose night nobody tells
+ * @param coincidences what else was not the same, in sentences
+ * @param foretold by arithmetic; empty unless whole rigs are compared
+ * @param test for an open question
+ */
+public record Review(
+        Change change,
+        List<MeasureReview> measures,
+        List<AbsentMeasure> absent,
+        List<String> leftOut,
+        List<Circumstance> circumstances,
+        List<Loss> losses,
+        List<String> coincidences,
+        List<DepthPair> pairs,
+        List<Foretold> foretold,
+        Optional<FairTest> test) {
+    public Review {
+        measures = List.copyOf(measures);
+        absent = List.copyOf(absent);
+        leftOut = List.copyOf(leftOut);
+        circumstances = List.copyOf(circumstances);
+        losses = List.copyOf(losses);
+        coincidences = List.copyOf(coincidences);
+        pairs = List.copyOf(pairs);
+        foretold = List.copyOf(foretold);
+    }
+
+    /** The measure named beforehand as the one that decides. */
+    public Optional<MeasureReview> primary() {
+        return measures.stream().filter(m -> m.nights().primary()).findFirst();
+    }
+
+    /** What may be said of the whole; absent for a choice, which alters pictures and no night. */
+    public Optional<Verdict> verdict() {
+        if (change.kind() == ChangeKind.CHOICE) {
+            return Optional.empty();
+        }
+        return Optional.of(primary().map(MeasureReview::verdict).orElse(Verdict.TOO_FEW));
+    }
+
+    /** One sentence for the verdict. */
+    public String why() {
+        if (change.kind() == ChangeKind.CHOICE) {
+            return "A choice alters a picture and not its frames: no measure of a night can tell what it did.";
+        }
+        return primary().map(MeasureReview::why).orElseGet(this::whyNothing);
+    }
+
+    private String whyNothing() {
+        boolean before = change.before().nights().isEmpty();
+        boolean after = change.after().nights().isEmpty();
+        if (before || after) {
+            return "There is no night " + (before && after ? "on either side" : before ? "before" : "after") + " yet.";
+        }
+        return "No measure that could decide is known on both sides.";
+    }
+}

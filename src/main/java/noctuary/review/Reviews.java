@@ -1,0 +1,116 @@
+package noctuary.review;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import noctuary.entry.Journal;
+import noctuary.entry.Typed;
+import noctuary.measure.EntrySheet;
+import noctuary.measure.RigSheet;
+import noctuary.review.Chronicle.Sides;
+
+/** Reviews the changes of a journal, and any two rigs or sites. */
+public final class Reviews {
+    private final Chronicle chronicle;
+    private final List<EntrySheet> entries;
+    private final List<Change> changes;
+
+    private Reviews(Chronicle chronicle, List<EntrySheet> entries) {
+        this.chronicle = chronicle;
+        this.entries = entries;
+        this.changes = Changes.of(chronicle);
+    }
+
+    public static Reviews of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
+        return new Reviews(Chronicle.of(journal, entries, rigs), entries);
+    }
+
+    /** Ids of the changes, by date. */
+    public List<String> ids() {
+        return changes.stream().map(Change::id).toList();
+    }
+
+    /** Every change of the journal, by date. */
+    public List<Review> all() {
+        return changes.stream().map(this::review).toList();
+    }
+
+    /** Around one change; empty when there is none of that id. */
+    public Optional<Review> around(String id) {
+        return changes.stream().filter(c -> c.id().equals(id)).findFirst().map(this::review);
+    }
+
+    /** All nights with one rig against all with another, at the sites they share when they share any. */
+    public Review rigs(String before, String after) {
+        Sides sides = Chronicle.alike(chronicle.ofRig(before), chronicle.ofRig(after), EntryNight::site);
+        return review(new Change(
+                "rig-" + before + "-" + after,
+                ChangeKind.RIG,
+                divide(sides),
+                chronicle.rigName(after) + " against " + chronicle.rigName(before),
+                Optional.empty(),
+                new Side(before, chronicle.rigName(before), sides.before()),
+                new Side(after, chronicle.rigName(after), sides.after()),
+                List.of()));
+    }
+
+    /** All nights at one site against all at another, with the rigs they share when they share any. */
+    public Review sites(String before, String after) {
+        SiteChanges moves = new SiteChanges(chronicle);
+        Sides sides = moves.sides(before, after);
+        return review(moves.between("site-" + before + "-" + after, divide(sides), before, after, sides));
+    }
+
+    /** The first night after, when every night before lies before it. */
+    private static Optional<LocalDate> divide(Sides sides) {
+        if (sides.before().isEmpty() || sides.after().isEmpty()) {
+            return Optional.empty();
+        }
+        LocalDate last = sides.before().get(sides.before().size() - 1).night();
+        return Optional.of(sides.after().get(0).night()).filter(first -> first.isAfter(last));
+    }
+
+    private Review review(Change change) {
+        Evidence evidence = Evidence.of(change);
+        List<MeasureReview> measures = Judgement.of(change.kind().changes(), evidence.measures());
+        List<DepthPair> pairs = change.kind() == ChangeKind.CHOICE ? List.of() : Depths.of(change);
+        Optional<FairTest> test =
+                measures.stream().filter(m -> m.nights().primary()).findFirst().flatMap(m -> FairTests.of(change, m));
+        return new Review(
+                change,
+                measures,
+                evidence.absent(),
+                leftOut(change),
+                Circumstance.of(change),
+                Loss.of(change),
+                Coincidences.of(chronicle, change, changes),
+                pairs,
+                Foretelling.of(change, pairs, evidence.measures()),
+                test);
+    }
+
+    /** Entries with one of the rigs, at one of the sites, whose night is not known. */
+    private List<String> leftOut(Change change) {
+        Predicate<EntrySheet> belongs = change.kind() == ChangeKind.SITE
+                ? e -> named(change, EntryNight::site, e.entry().site().map(Typed::value))
+                : e -> named(change, EntryNight::rig, e.entry().rig().map(Typed::value));
+        return entries.stream()
+                .filter(e -> e.night().value().isEmpty())
+                .filter(belongs)
+                .map(e -> e.entry().slug())
+                .sorted()
+                .toList();
+    }
+
+    private static boolean named(Change change, Function<EntryNight, String> key, Optional<String> id) {
+        return id.isPresent()
+                && Stream.of(change.before(), change.after())
+                        .flatMap(side -> side.nights().stream())
+                        .map(key)
+                        .anyMatch(id.get()::equals);
+    }
+}

@@ -1,0 +1,52 @@
+package noctuary.review;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import noctuary.review.Chronicle.Sides;
+
+/**
+ * Sites used for the first time after another. Before: the nights at the site used last; after: those at the new one;
+ * both with the rigs, in the states, that were used at either. Later returns to a site are no change: their nights count
+ * on that site's side.
+ */
+final class SiteChanges {
+    private final Chronicle chronicle;
+
+    SiteChanges(Chronicle chronicle) {
+        this.chronicle = chronicle;
+    }
+
+    List<Change> all() {
+        return chronicle.nights().stream()
+                .map(EntryNight::site)
+                .filter(site -> !site.isEmpty())
+                .distinct()
+                .flatMap(site -> move(site).stream())
+                .toList();
+    }
+
+    private Optional<Change> move(String site) {
+        EntryNight first = chronicle.ofSite(site).get(0);
+        return chronicle
+                .lastBefore(first.night(), n -> !n.site().isEmpty() && !n.site().equals(site))
+                .map(last -> between(
+                        "site-" + site, Optional.of(first.night()), last.site(), site, sides(last.site(), site)));
+    }
+
+    Sides sides(String before, String after) {
+        return Chronicle.alike(chronicle.ofSite(before), chronicle.ofSite(after), n -> List.of(n.rig(), n.state()));
+    }
+
+    Change between(String id, Optional<LocalDate> date, String before, String after, Sides sides) {
+        return new Change(
+                id,
+                ChangeKind.SITE,
+                date,
+                chronicle.siteName(after) + " instead of " + chronicle.siteName(before),
+                Optional.empty(),
+                new Side(before, chronicle.siteName(before), sides.before()),
+                new Side(after, chronicle.siteName(after), sides.after()),
+                date.isPresent() ? Changes.words(sides.after()) : List.of());
+    }
+}

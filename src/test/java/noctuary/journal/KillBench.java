@@ -1,0 +1,145 @@
+package noctuary.journal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import noctuary.measure.FrameDraft;
+import noctuary.measure.SmallJournal;
+
+/**
+ * Kills the packed jar's render at random moments, and lets it run into a full disk: the site that stands must be whole,
+ * the old one or the new one. {@code KillBench KILLS [FOLDER_ON_A_SMALL_DISK]}; prints what it counted and ends with
+ * status 1 when a site was broken.
+ */
+final class KillBench {
+    private static final int ENTRIES = 12;
+    private static final Path JAR = Path.of("target", "noctuary.jar").toAbsolutePath();
+
+    private final Path root;
+    private int whole;
+    private int renamed;
+    private int broken;
+
+    private KillBench(Path root) {
+        this.root = root;
+    }
+
+    public static void main(String[] args) throws Exception {
+        int kills = args.length > 0 ? Integer.parseInt(args[0]) : 200;
+        KillBench bench = new KillBench(Files.createTempDirectory("kill").resolve("nights"));
+        bench.killed(kills);
+        System.out.printf(
+                "killed %d: whole %d, old site whole under its other name %d, broken %d%n",
+                kills, bench.whole, bench.renamed, bench.broken);
+        boolean full = args.length < 2 || new KillBench(Path.of(args[1]).resolve("nights")).full();
+        System.exit(bench.broken == 0 && full ? 0 : 1);
+    }
+
+    private void killed(int kills) throws Exception {
+        Random random = new Random(40);
+        write(0);
+        long started = System.nanoTime();
+        render().waitFor();
+        long wholeRenderMs = (System.nanoTime() - started) / 1_000_000;
+        for (int i = 1; i <= kills; i++) {
+            write(i);
+            Process process = render();
+            process.waitFor(1 + (long) (random.nextDouble() * wholeRenderMs * 1.2), TimeUnit.MILLISECONDS);
+            process.destroyForcibly().waitFor();
+            look();
+        }
+        if (render().waitFor() != 0) {
+            throw new IllegalStateException("the last render must succeed");
+        }
+        try (Stream<Path> left = Files.list(root)) {
+            left.filter(p -> p.getFileName().toString().startsWith(".output")).forEach(p -> broken++);
+        }
+    }
+
+    /** Fills the disk between two renders; the old site must stand, with exit status 2 and no stack trace. */
+    private boolean full() throws Exception {
+        write(0);
+        if (render().waitFor() != 0) {
+            throw new IllegalStateException("the disk is too small for one site");
+        }
+        Path ballast = root.resolve("ballast");
+        try (var out = Files.newOutputStream(ballast)) {
+            byte[] block = new byte[4096];
+            while (true) {
+                out.write(block);
+            }
+        } catch (IOException fullNow) {
+            Files.write(root.resolve("entries/e0/entry.md"), note(0, 0));
+        }
+        Path said = Files.createTempFile("said", ".txt");
+        int status = call().redirectErrorStream(true)
+                .redirectOutput(said.toFile())
+                .start()
+                .waitFor();
+        look();
+        String text = Files.readString(said);
+        System.out.printf("full disk: status %d, site whole %b, said: %s%n", status, whole == 1, text.strip());
+        return status == 2 && whole == 1 && !text.contains("\tat ");
+    }
+
+    private void write(int edition) throws IOException {
+        SmallJournal journal = new SmallJournal(root);
+        for (int e = 0; e < ENTRIES; e++) {
+            journal.file("e" + e + "/entry.md", note(e, edition).toArray(String[]::new));
+            if (edition == 0) {
+                journal.frame("e" + e, "a.fits", FrameDraft.stars(3, e).card("EXPTIME", "60.0"));
+            }
+        }
+    }
+
+    private static List<String> note(int e, int edition) {
+        return List.of("---", "title: Entry " + e + " edition-" + edition + "-end", "frames: [a.fits]", "---", "");
+    }
+
+    /** All pages of entries of one edition, and none missing. */
+    private void look() throws IOException {
+        Path site = root.resolve("output");
+        if (!Files.exists(site)) {
+            try (Stream<Path> beside = Files.list(root)) {
+                site = beside.filter(p -> p.getFileName().toString().endsWith("-old"))
+                        .findFirst()
+                        .orElse(site);
+            }
+            renamed += ofOneEdition(site) ? 1 : 0;
+            broken += ofOneEdition(site) ? 0 : 1;
+        } else {
+            whole += ofOneEdition(site) ? 1 : 0;
+            broken += ofOneEdition(site) ? 0 : 1;
+        }
+    }
+
+    private static boolean ofOneEdition(Path site) throws IOException {
+        TreeSet<String> editions = new TreeSet<>();
+        for (int e = 0; e < ENTRIES; e++) {
+            Path page = site.resolve("entries/e" + e + "/index.html");
+            if (!Files.exists(page)) {
+                return false;
+            }
+            editions.add(Files.readString(page).replaceAll("(?s).*?(edition-\\d+-end).*", "$1"));
+        }
+        return editions.size() == 1 && Files.exists(site.resolve("data/journal.json"));
+    }
+
+    private Process render() throws IOException {
+        return call().redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start();
+    }
+
+    private ProcessBuilder call() {
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        return new ProcessBuilder(
+                new ArrayList<>(List.of(java, "-jar", JAR.toString(), "render", "--journal", root.toString())));
+    }
+}

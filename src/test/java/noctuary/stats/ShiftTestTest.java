@@ -1,0 +1,112 @@
+package noctuary.stats;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class ShiftTestTest {
+    /** Efron &amp; Tibshirani, An Introduction to the Bootstrap, table 2.1; 3184 of C(16, 7), counted with scipy. */
+    @Test
+    void survivalOfMice() {
+        double[] treated = {94, 197, 16, 38, 99, 141, 23};
+        double[] control = {52, 104, 146, 10, 51, 30, 40, 27, 46};
+        ShiftTest test = ShiftTest.of(List.of(new Block(control, treated)), 0.95, 1);
+        assertThat(test.shift()).isCloseTo(30.634921, within(1e-6));
+        assertThat(test.pOfSize()).isCloseTo(3184 / 11440.0, within(1e-12));
+        assertThat(test.relabellings()).isEqualTo(11440);
+        assertThat(test.exact()).isTrue();
+    }
+
+    /** 10 of 462, counted with scipy 1.10.1. */
+    @Test
+    void sixNightsAgainstFive() {
+        ShiftTest test = ShiftTest.of(List.of(new Block(Samples.NIGHTS_BEFORE, Samples.NIGHTS_AFTER)), 0.95, 1);
+        assertThat(test.pOfSize()).isCloseTo(10 / 462.0, within(1e-12));
+        assertThat(test.shift()).isCloseTo(-0.410333, within(1e-6));
+        assertThat(test.high()).isLessThan(0);
+        assertThat(test.smallestP()).isCloseTo(2 / 462.0, within(1e-15));
+    }
+
+    /** Student's sleep data: 4 of 1024 sign flips, counted with scipy 1.10.1. */
+    @Test
+    void signFlipsArePairs() {
+        ShiftTest test = ShiftTest.of(pairs(Samples.SLEEP_ONE, Samples.SLEEP_TWO), 0.95, 1);
+        assertThat(test.pOfSize()).isCloseTo(4 / 1024.0, within(1e-12));
+        assertThat(test.shift()).isCloseTo(1.58, within(1e-12));
+        assertThat(test.relabellings()).isEqualTo(1024);
+    }
+
+    /** By definition of the interval: shifted by just less than an end, the test is not yet at the level; by more, it is. */
+    @Test
+    void theIntervalIsTheTestTurnedRound() {
+        List<Block> blocks = List.of(
+                new Block(new double[] {1, 3, 4.5, 7}, new double[] {2, 6, 8.25}),
+                new Block(new double[] {11, 14.2}, new double[] {12.5, 15.5, 16.1}));
+        double level = 1 - 2 * 4 / 350.0;
+        ShiftTest test = ShiftTest.of(blocks, level, 1);
+        assertThat(test.relabellings()).isEqualTo(350);
+        assertThat(test.coverage()).isCloseTo(level, within(1e-12));
+        double tooFar = 2 * 4 / 350.0;
+        assertThat(pAt(blocks, test.low() - 1e-6)).isLessThanOrEqualTo(tooFar + 1e-12);
+        assertThat(pAt(blocks, test.low() + 1e-6)).isGreaterThan(tooFar + 1e-12);
+        assertThat(pAt(blocks, test.high() - 1e-6)).isGreaterThan(tooFar + 1e-12);
+        assertThat(pAt(blocks, test.high() + 1e-6)).isLessThanOrEqualTo(tooFar + 1e-12);
+    }
+
+    @Test
+    void blocksRemoveWhatTheyDifferBy() {
+        List<Block> near = List.of(
+                new Block(new double[] {1, 3, 4.5}, new double[] {2, 6}),
+                new Block(new double[] {1.5}, new double[] {2.5}));
+        List<Block> far = List.of(near.get(0), new Block(new double[] {101.5}, new double[] {102.5}));
+        assertThat(ShiftTest.of(far, 0.95, 1).shift())
+                .isCloseTo(ShiftTest.of(near, 0.95, 1).shift(), within(1e-12));
+        assertThat(HodgesLehmann.shift(far)).isCloseTo(HodgesLehmann.shift(near), within(1e-12));
+    }
+
+    /** A selection against all: the same data plus a constant block grows the number of relabellings beyond counting. */
+    @Test
+    void aSelectionComesCloseToTheWhole() {
+        double[] before = new SplittableRandom(3).doubles(8).toArray();
+        double[] after = new SplittableRandom(4).doubles(8, 0.2, 1.2).toArray();
+        Block block = new Block(before, after);
+        ShiftTest all = ShiftTest.of(List.of(block), 0.95, 1);
+        ShiftTest some = ShiftTest.of(List.of(block, new Block(new double[4], new double[4])), 0.95, 1);
+        assertThat(all.exact()).isTrue();
+        assertThat(some.exact()).isFalse();
+        assertThat(some.relabellings()).isEqualTo(10_000);
+        assertThat(some.p()).isCloseTo(all.p(), within(5 * Math.sqrt(all.p() / 10_000)));
+    }
+
+    @Test
+    void theEstimatesOfOneBlockAndOfPairsAreThoseOfTheRankTests() {
+        double[] before = Samples.NIGHTS_BEFORE;
+        double[] after = Samples.NIGHTS_AFTER;
+        assertThat(HodgesLehmann.shift(List.of(new Block(before, after))))
+                .isCloseTo(RankSum.of(after, before, 0.95).shift(), within(1e-12));
+        double[] d = Samples.differences(Samples.SLEEP_TWO, Samples.SLEEP_ONE);
+        assertThat(HodgesLehmann.shift(pairs(Samples.SLEEP_ONE, Samples.SLEEP_TWO)))
+                .isCloseTo(SignedRank.of(d, 0.95).shift(), within(1e-12));
+    }
+
+    private static List<Block> pairs(double[] before, double[] after) {
+        List<Block> blocks = new ArrayList<>();
+        for (int i = 0; i < before.length; i++) {
+            blocks.add(new Block(new double[] {before[i]}, new double[] {after[i]}));
+        }
+        return blocks;
+    }
+
+    private static double pAt(List<Block> blocks, double shift) {
+        List<Block> moved = blocks.stream()
+                .map(b -> new Block(
+                        b.before(), Arrays.stream(b.after()).map(v -> v - shift).toArray()))
+                .toList();
+        return ShiftTest.of(moved, 0.95, 1).p();
+    }
+}
