@@ -11,7 +11,7 @@ import java.util.List;
  */
 record Cells(List<float[]> origin, double[] picture) {
     static final int SIDE = 16;
-    private static final int MOST = 1000;
+    private static final int MOST = 700;
     private static final double LEAST_FILLED = 0.6;
 
     /** Pixels that are missing, black or white are left out, and cells with too many of them. */
@@ -57,5 +57,45 @@ record Cells(List<float[]> origin, double[] picture) {
 
     int size() {
         return picture.length;
+    }
+
+    /** Mean of the origin in each. */
+    double[] levels() {
+        return origin.stream().mapToDouble(Cells::mean).toArray();
+    }
+
+    /** Standard deviation of the origin within each. */
+    double[] spreads() {
+        return origin.stream().mapToDouble(Cells::spread).toArray();
+    }
+
+    /** Standard deviation within each under a curve. */
+    double[] spreads(Curve curve) {
+        return origin.stream()
+                .mapToDouble(pixels -> {
+                    float[] shown = new float[pixels.length];
+                    for (int i = 0; i < shown.length; i++) {
+                        shown[i] = (float) curve.at(pixels[i]);
+                    }
+                    return spread(shown);
+                })
+                .toArray();
+    }
+
+    private static double mean(float[] values) {
+        double sum = 0;
+        for (float value : values) {
+            sum += value;
+        }
+        return sum / values.length;
+    }
+
+    private static double spread(float[] values) {
+        double mean = mean(values);
+        double sum = 0;
+        for (float value : values) {
+            sum += (value - mean) * (value - mean);
+        }
+        return Math.sqrt(sum / values.length);
     }
 }

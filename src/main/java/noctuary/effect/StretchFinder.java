@@ -72,11 +72,12 @@ final class StretchFinder {
         if (!(curve.height() > 0) || !Double.isFinite(curve.softness())) {
             return Optional.empty();
         }
+        double[] levels = cells.levels();
         double[] off = fit.misfits(curve);
         double[] doubts = fit.doubts(curve);
-        Bends bends = Bends.of(fit.levels(), off, doubts);
+        Bends bends = Bends.of(levels, off, doubts);
         double[] left = IntStream.range(0, off.length)
-                .mapToDouble(k -> off[k] - bends.at(fit.levels()[k]))
+                .mapToDouble(k -> off[k] - bends.at(levels[k]))
                 .toArray();
         double curved = calmMisfit(off, doubts);
         boolean better = curved > SEEN && calmMisfit(left, doubts) < BETTER * curved;
