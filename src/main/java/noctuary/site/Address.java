@@ -14,6 +14,7 @@ record Address(String path) {
     static final Address NIGHTS = new Address("nights/index.html");
     static final Address LESSONS = new Address("lessons/index.html");
     static final Address SHEET = new Address("lessons/sheet.html");
+    static final Address CHOICES = new Address("choices/index.html");
     static final Address METHOD = new Address("method/index.html");
     static final Address DOWNLOADS = new Address("data/index.html");
 

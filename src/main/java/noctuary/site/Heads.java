@@ -48,6 +48,7 @@ final class Heads {
         sections.put("Changes", Address.CHANGES);
         sections.put("Nights", Address.NIGHTS);
         sections.put("Lessons", Address.LESSONS);
+        sections.put("Choices", Address.CHOICES);
         sections.put("Method", Address.METHOD);
         sections.put("Data", Address.DOWNLOADS);
         return sections;

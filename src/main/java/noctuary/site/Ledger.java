@@ -12,6 +12,7 @@ import noctuary.entry.Typed;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
+import noctuary.measure.VersionSheet;
 import noctuary.site.page.Link;
 
 /** The content with its cross-references: which target an entry belongs to, what its rig and site are called. */
@@ -96,6 +97,11 @@ final class Ledger {
 
     Map<String, SiteContent.Picture> pictures(EntrySheet sheet) {
         return content.pictures().getOrDefault(sheet.entry().slug(), Map.of());
+    }
+
+    /** In the order of the note; empty where nothing was compared. */
+    List<VersionSheet> versions(EntrySheet sheet) {
+        return content.versions().getOrDefault(sheet.entry().slug(), List.of());
     }
 
     /** Names without repetition, in alphabetical order. */

@@ -60,6 +60,12 @@ final class Methods {
         titles.put("dark-hours", "Where the dark went");
         titles.put("lessons", "Lessons");
         titles.put("matching", "Matching of stars");
+        titles.put("version-stretch", "Versions: the stretch undone");
+        titles.put("version-noise", "Versions: noise");
+        titles.put("version-stars", "Versions: stars");
+        titles.put("version-detail", "Versions: fine structure");
+        titles.put("version-ends", "Versions: black, white and colour");
+        titles.put("choices", "Choices");
         titles.put("depth", "Depth from the same stars");
         titles.put("foretold", "What arithmetic foretells");
         titles.put("background-rate", "Background rate and noise in an hour");

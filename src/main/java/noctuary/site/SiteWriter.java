@@ -51,6 +51,7 @@ public final class SiteWriter {
         }
         page(Address.JOURNAL, "journal.ftlh", new JournalPages(ledger, heads, charts).page());
         page(Address.NIGHTS, "nights.ftlh", new NightPages(ledger, heads, charts).page());
+        page(Address.CHOICES, "choices.ftlh", new ChoicePages(ledger, heads).page());
         page(Address.METHOD, "method.ftlh", method(heads));
         page(Address.DOWNLOADS, "data.ftlh", downloads.page(heads));
         lessons(new LessonPages(ledger, heads), new SheetPages(ledger, heads));

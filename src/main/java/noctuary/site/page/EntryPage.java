@@ -84,7 +84,8 @@ public record EntryPage(
             String stars,
             String left) {}
 
-    public record VersionPart(String name, String from, List<Step> steps, Plate plate) {}
+    /** @param effect null where nothing was compared */
+    public record VersionPart(String name, String from, List<Step> steps, Plate plate, VersionEffect effect) {}
 
     public record Step(String choice, String setting) {}
 
