@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 
@@ -16,11 +17,13 @@ final class PictureDecoder {
 
     private final ImageReader reader;
     private final long fileLength;
+    private final Optional<TiffRows> rows;
     private final List<String> warnings = new ArrayList<>();
 
-    PictureDecoder(ImageReader reader, long fileLength) {
+    PictureDecoder(ImageReader reader, long fileLength, Optional<TiffRows> rows) {
         this.reader = reader;
         this.fileLength = fileLength;
+        this.rows = rows;
         reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
     }
 
@@ -28,12 +31,12 @@ final class PictureDecoder {
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
         PictureSamples samples = null;
-        int rows = 0;
-        for (int y = 0; y < height; y += rows) {
-            rows = Math.min(rows == 0 ? firstBand(width, height) : rows, height - y);
-            BufferedImage band = band(width, height, y, rows);
+        int count = 0;
+        for (int y = 0; y < height; y += count) {
+            count = Math.min(count == 0 ? firstBand(width, height) : count, height - y);
+            BufferedImage band = band(width, height, y, count);
             if (samples == null) {
-                samples = PictureSamples.like(band, width, height);
+                samples = PictureSamples.like(band, width, height, rows);
             }
             samples.take(band, y);
         }
@@ -41,12 +44,12 @@ final class PictureDecoder {
         return samples.toPicture();
     }
 
-    private BufferedImage band(int width, int height, int y, int rows) throws IOException {
-        if (rows == height) {
+    private BufferedImage band(int width, int height, int y, int count) throws IOException {
+        if (count == height) {
             return reader.read(0);
         }
         ImageReadParam param = reader.getDefaultReadParam();
-        param.setSourceRegion(new Rectangle(0, y, width, rows));
+        param.setSourceRegion(new Rectangle(0, y, width, count));
         return reader.read(0, param);
     }
 

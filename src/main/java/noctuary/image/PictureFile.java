@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -30,8 +32,8 @@ public final class PictureFile {
         if (!Files.isRegularFile(file)) {
             throw new UnreadablePictureException("there is no such file", "check the name and the folder");
         }
-        try (ImageInputStream in = new FileImageInputStream(file.toFile())) {
-            return read(in);
+        try {
+            return readAny(file);
         } catch (EOFException e) {
             throw damaged("it ends too early");
         } catch (IOException | RuntimeException | StackOverflowError e) {
@@ -42,12 +44,26 @@ public final class PictureFile {
         }
     }
 
-    private static PictureImage read(ImageInputStream in) throws IOException, UnreadablePictureException {
+    private static PictureImage readAny(Path file) throws IOException, UnreadablePictureException {
+        Optional<TiffLayout> layout;
+        Map<Long, Byte> changes;
+        try (ImageInputStream in = new FileImageInputStream(file.toFile())) {
+            layout = TiffLayout.of(in);
+            changes = layout.isPresent() ? layout.get().plain() : JpegProfile.hidden(in);
+        }
+        try (ImageInputStream in = new OverlaidStream(file.toFile(), changes)) {
+            return read(in, layout);
+        }
+    }
+
+    private static PictureImage read(ImageInputStream in, Optional<TiffLayout> layout)
+            throws IOException, UnreadablePictureException {
         ImageReader reader = readerOf(in);
         try {
             reader.setInput(in, false, true);
             requireSize(reader.getWidth(0), reader.getHeight(0));
-            return new PictureDecoder(reader, in.length()).decode();
+            Optional<TiffRows> rows = layout.isPresent() ? Optional.of(new TiffRows(layout.get())) : Optional.empty();
+            return new PictureDecoder(reader, in.length(), rows).decode();
         } finally {
             reader.dispose();
         }

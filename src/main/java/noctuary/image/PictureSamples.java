@@ -7,7 +7,9 @@ import java.awt.image.DataBuffer;
 import java.awt.image.IndexColorModel;
 import java.awt.image.Raster;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** The samples of one picture, gathered band by band in the narrowest store that keeps them exactly. */
 final class PictureSamples {
@@ -19,17 +21,21 @@ final class PictureSamples {
     private final boolean alpha;
     private final short[][] shorts;
     private final float[][] floats;
+    private final Optional<TiffRows> rows;
 
-    private PictureSamples(int width, int height, int planes, int bits, boolean alpha) {
+    private PictureSamples(int width, int height, int planes, int bits, boolean alpha, Optional<TiffRows> rows) {
         this.width = width;
         this.height = height;
         this.bits = bits;
         this.alpha = alpha;
+        this.rows = rows;
         this.shorts = bits < 32 ? new short[planes][width * height] : null;
         this.floats = bits < 32 ? null : new float[planes][width * height];
     }
 
-    static PictureSamples like(BufferedImage band, int width, int height) throws UnreadablePictureException {
+    /** @param rows how to turn stored rows back, for TIFF */
+    static PictureSamples like(BufferedImage band, int width, int height, Optional<TiffRows> rows)
+            throws UnreadablePictureException {
         ColorModel colours = band.getColorModel();
         int type = colours.getColorSpace().getType();
         if (type != ColorSpace.TYPE_RGB && type != ColorSpace.TYPE_GRAY) {
@@ -37,8 +43,9 @@ final class PictureSamples {
         }
         int sampleSize = band.getSampleModel().getSampleSize(0);
         int planes = PictureDecoder.hasPalette(band) ? paletteIsGrey(colours) ? 1 : 3 : colours.getNumColorComponents();
-        int bits = sampleSize <= 8 ? 8 : sampleSize <= 16 ? 16 : 32;
-        return new PictureSamples(width, height, planes, bits, colours.hasAlpha());
+        boolean floating = rows.filter(TiffRows::hiddenFloats).isPresent();
+        int bits = sampleSize <= 8 ? 8 : sampleSize <= 16 && !floating ? 16 : 32;
+        return new PictureSamples(width, height, planes, bits, colours.hasAlpha(), rows);
     }
 
     private static boolean paletteIsGrey(ColorModel colours) {
@@ -57,6 +64,8 @@ final class PictureSamples {
             int at = (y + row) * width;
             if (PictureDecoder.hasPalette(band)) {
                 takeIndexed(band, row, at);
+            } else if (rows.filter(TiffRows::hiddenFloats).isPresent()) {
+                takeHiddenFloats(band.getRaster(), row, at);
             } else if (floats != null) {
                 takeFloats(band.getRaster(), row, at);
             } else {
@@ -76,10 +85,28 @@ final class PictureSamples {
         }
     }
 
+    private void takeHiddenFloats(Raster raster, int row, int at) {
+        int[] pixels = restored(raster, row);
+        int bands = raster.getNumBands();
+        for (int p = 0; p < floats.length; p++) {
+            for (int x = 0; x < width; x++) {
+                floats[p][at + x] = rows.get().floating(pixels[x * bands + p]);
+            }
+        }
+    }
+
+    private int[] restored(Raster raster, int row) {
+        int[] pixels = raster.getPixels(0, row, width, 1, (int[]) null);
+        rows.ifPresent(r -> r.restore(pixels, raster.getNumBands()));
+        return pixels;
+    }
+
     private void takeFloats(Raster raster, int row, int at) {
         boolean unsigned = raster.getTransferType() == DataBuffer.TYPE_INT;
         int bands = raster.getNumBands();
-        double[] pixels = raster.getPixels(0, row, width, 1, (double[]) null);
+        double[] pixels = unsigned
+                ? Arrays.stream(restored(raster, row)).asDoubleStream().toArray()
+                : raster.getPixels(0, row, width, 1, (double[]) null);
         for (int p = 0; p < floats.length; p++) {
             for (int x = 0; x < width; x++) {
                 double value = pixels[x * bands + p];
@@ -92,7 +119,7 @@ final class PictureSamples {
         Raster raster = band.getRaster();
         int bands = raster.getNumBands();
         int zero = bits == 16 ? UNSIGNED : 0;
-        int[] pixels = raster.getPixels(0, row, width, 1, (int[]) null);
+        int[] pixels = restored(raster, row);
         if (alpha && band.isAlphaPremultiplied()) {
             divideByAlpha(pixels, bands, bits == 16 ? 65535 : 255);
         }

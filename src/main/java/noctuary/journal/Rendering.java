@@ -10,6 +10,8 @@ import java.util.Optional;
 import noctuary.entry.Entry;
 import noctuary.fact.Problem;
 import noctuary.measure.EntrySheet;
+import noctuary.measure.VersionSheet;
+import noctuary.measure.VersionSheets;
 import noctuary.site.SiteContent;
 import noctuary.site.SiteContent.Picture;
 import noctuary.site.SiteWriter;
@@ -19,7 +21,7 @@ public final class Rendering {
     private Rendering() {}
 
     /**
-     * @param files frames and stacks looked at
+     * @param files frames, stacks and pictures looked at
      * @param measuredNow of these, the ones that were not in the cache
      */
     public record Outcome(int entries, int files, int measuredNow, List<Problem> problems) {}
@@ -43,24 +45,66 @@ public final class Rendering {
         try {
             Survey survey = Survey.of(root, progress);
             Path draft = publication.draft();
+            Map<String, List<VersionSheet>> versions = versions(survey, root, progress);
             SiteContent content = new SiteContent(
                     survey.journal(),
                     survey.entries(),
                     survey.rigs(),
                     survey.targets(),
                     survey.reviews().all(),
-                    pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress));
+                    pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
+                    versions);
             SiteWriter.write(content, Places.ownTemplates(root), draft);
             List<Problem> problems = new ArrayList<>(survey.problems());
+            problems.addAll(unreadable(survey));
             problems.addAll(Attachments.publish(survey.journal(), draft));
             publication.publish();
             int files = survey.entries().stream()
                     .mapToInt(e -> e.frames().size() + (e.stack().isPresent() ? 1 : 0))
                     .sum();
+            files += images(survey).size();
             return new Outcome(survey.entries().size(), files, survey.files().measuredNow(), problems);
         } finally {
             publication.abandon();
         }
+    }
+
+    /** Pictures are measured two at a time like frames, then compared one after the other. */
+    private static Map<String, List<VersionSheet>> versions(Survey survey, Path root, Progress progress) {
+        List<Path> images = images(survey);
+        survey.files().measure(images, done -> progress.at("measuring pictures", done, images.size()));
+        VersionSheets sheets = new VersionSheets(survey.files(), Places.cache(root));
+        Map<String, List<VersionSheet>> all = new LinkedHashMap<>();
+        int done = 0;
+        for (EntrySheet sheet : survey.entries()) {
+            all.put(sheet.entry().slug(), sheets.of(sheet.entry()));
+            progress.at("comparing versions", ++done, survey.entries().size());
+        }
+        return all;
+    }
+
+    /** Pictures that the notes name and that cannot be read. */
+    private static List<Problem> unreadable(Survey survey) {
+        List<Problem> problems = new ArrayList<>();
+        for (EntrySheet sheet : survey.entries()) {
+            for (Entry.Version version : sheet.entry().versions()) {
+                version.image()
+                        .filter(image -> !survey.files().of(image).readable())
+                        .ifPresent(image -> survey.files().of(image).troubles().stream()
+                                .map(t -> Problem.fault(
+                                        sheet.entry().file(), "version " + version.name(), t.what(), t.hint()))
+                                .forEach(problems::add));
+            }
+        }
+        return problems;
+    }
+
+    private static List<Path> images(Survey survey) {
+        return survey.entries().stream()
+                .flatMap(sheet -> sheet.entry().versions().stream())
+                .flatMap(version -> version.image().stream())
+                .distinct()
+                .toList();
     }
 
     private static Map<String, Map<String, Picture>> pictures(Survey survey, PictureShelf shelf, Progress progress)

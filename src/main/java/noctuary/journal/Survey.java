@@ -8,6 +8,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import noctuary.advice.Advice;
+import noctuary.advice.Finding;
 import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
@@ -75,6 +77,12 @@ record Survey(
                         .filter(c -> c.level() != Check.Level.OK)
                         .forEach(c -> problems.add(
                                 Problem.notice(rig.note().file(), c.id(), c.text(), "see the rig's page"))));
+        Advice.of(journal, entries, rigs)
+                .desks()
+                .forEach((id, desk) -> desk.findings().stream()
+                        .filter(Finding::asksForAction)
+                        .forEach(f -> problems.add(
+                                Problem.notice(rigs.get(id).note().file(), f.id(), f.text(), f.settle()))));
         entries.forEach(e -> problems.addAll(e.problems()));
         return problems;
     }

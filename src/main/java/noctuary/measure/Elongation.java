@@ -17,7 +17,7 @@ public record Elongation(double ellipticity, double angleDeg, double standardErr
     private static final int FEWEST = 5;
 
     /** Absent with fewer than five measured stars. */
-    static Optional<Elongation> of(List<Star> stars) {
+    public static Optional<Elongation> of(List<Star> stars) {
         double[] along = component(stars, s -> s.ellipticity() * Math.cos(2 * Math.toRadians(s.angleDeg())));
         double[] across = component(stars, s -> s.ellipticity() * Math.sin(2 * Math.toRadians(s.angleDeg())));
         if (along.length < FEWEST) {

@@ -21,12 +21,21 @@ public enum Figure {
     STARS("stars", "Stars measured", Unit.COUNT),
     BACKGROUND_LEVEL("backgroundLevel", "Background level", Unit.ADU),
     BACKGROUND_NOISE("backgroundNoise", "Background noise", Unit.ADU),
+    CENTRE_FWHM("centreFwhmPx", "Width in the centre", Unit.PIXEL),
+    CORNER_EXCESS("cornerExcessPx", "Corners over the centre", Unit.PIXEL),
+    FIELD_TILT("fieldTiltPx", "Tilt across the field", Unit.PIXEL),
+    TILT_DIRECTION("tiltDirectionDeg", "Direction of the tilt", Unit.DEGREE),
+    FIELD_CURVATURE("fieldCurvaturePx", "Curvature", Unit.PIXEL),
     HOT_PIXELS("hotPixels", "Hot pixels", Unit.COUNT),
     COLD_PIXELS("coldPixels", "Cold pixels", Unit.COUNT),
     ROW_BANDING("rowBanding", "Row banding", Unit.ADU),
     COLUMN_BANDING("columnBanding", "Column banding", Unit.ADU),
+    DRIFT_STREAK("driftStreak", "Drift streaks", Unit.NONE),
+    DRIFT_STREAK_ANGLE("driftStreakAngleDeg", "Angle of the streaks", Unit.DEGREE),
     CLIPPED_BLACK("clippedBlackPercent", "Clipped black", Unit.PERCENT),
     CLIPPED_WHITE("clippedWhitePercent", "Clipped white", Unit.PERCENT),
+    DARK_CORNER("darkCornerAdu", "Dark corner", Unit.ADU),
+    CORNER_GLOW("cornerGlowAdu", "Glow in a corner", Unit.ADU),
     GUIDING_RMS("guidingRmsArcsec", "Guiding RMS", Unit.ARCSECOND);
 
     private final String id;

@@ -11,10 +11,10 @@ import noctuary.sky.SkyAt;
 import noctuary.sky.SkyPlace;
 
 /** Airmass of a frame: as the header says, else from its coordinates, its time and the site. */
-final class FrameAirmass {
+public final class FrameAirmass {
     private FrameAirmass() {}
 
-    static OptionalDouble of(FrameHeader header, Optional<Site> site) {
+    public static OptionalDouble of(FrameHeader header, Optional<Site> site) {
         Optional<Cited<Double>> told = header.airmass().filter(c -> c.value() >= 1 && c.value() < 40);
         if (told.isPresent()) {
             return OptionalDouble.of(told.get().value());

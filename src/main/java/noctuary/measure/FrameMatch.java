@@ -14,7 +14,7 @@ import noctuary.stars.Star;
 import noctuary.stats.Robust;
 
 /** The same stars in the reference frame and in another. */
-final class FrameMatch {
+public final class FrameMatch {
     private static final int FEWEST_COMMON = 6;
     private static final double SURE_SNR = 20;
     /** A star with less than this share of the light it should have is dimmed. */
@@ -42,7 +42,7 @@ final class FrameMatch {
     }
 
     /** Absent when the stars do not match; a mirrored field is no match within a night. */
-    static Optional<FrameMatch> of(FrameSheet reference, FrameSheet frame) {
+    public static Optional<FrameMatch> of(FrameSheet reference, FrameSheet frame) {
         return Match.find(reference.stars(), frame.stars())
                 .filter(m -> !m.alignment().mirrored())
                 .map(m -> new FrameMatch(reference, frame, m));
@@ -53,11 +53,11 @@ final class FrameMatch {
     }
 
     /** Median ratio of flux, this frame over the reference. */
-    OptionalDouble fluxRatio() {
+    public OptionalDouble fluxRatio() {
         return common() < FEWEST_COMMON ? OptionalDouble.empty() : OptionalDouble.of(Robust.median(ratios));
     }
 
-    double fluxRatioError() {
+    public double fluxRatioError() {
         return Robust.medianError(ratios);
     }
 

@@ -17,10 +17,10 @@ import noctuary.rig.RigSpec.Optics;
 import noctuary.rig.RigSpec.TrainPart;
 
 /** A keeper's rig, as it was on a date, as the arithmetic wants it. */
-final class RigSpecs {
+public final class RigSpecs {
     private RigSpecs() {}
 
-    static RigSpec on(RigNote note, LocalDate date) {
+    public static RigSpec on(RigNote note, LocalDate date) {
         Map<String, Typed<Quantity>> o = note.optics();
         Map<String, Typed<Quantity>> c = note.camera();
         return new RigSpec(

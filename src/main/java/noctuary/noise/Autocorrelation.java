@@ -18,13 +18,13 @@ final class Autocorrelation {
      * Of the sum over the given tiles. Pixels that lost the mean of their line are less alike along it, by one over the
      * pixels of the line; that is given back.
      */
-    static Autocorrelation of(QuietTile.Power[] powers) {
+    static Autocorrelation of(FlatTile.Power[] powers) {
         int side = QuietTile.SIDE;
         float[] re = new float[side * side];
         float[] im = new float[side * side];
         double rows = 0;
         double columns = 0;
-        for (QuietTile.Power power : powers) {
+        for (FlatTile.Power power : powers) {
             for (int i = 0; i < re.length; i++) {
                 re[i] += power.pixels()[i];
                 im[i] += power.mask()[i];

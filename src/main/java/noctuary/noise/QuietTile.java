@@ -21,13 +21,6 @@ final class QuietTile {
     private final float[] mask = new float[SIDE * SIDE];
     private final float[] stored;
 
-    /**
-     * Power spectra of the pixels, freed of the means of their rows and columns, and of their mask.
-     *
-     * @param rows number of rows whose mean was removed
-     */
-    record Power(float[] pixels, float[] mask, int rows, int columns) {}
-
     QuietTile(Grid grid, int left, int top) {
         Plane plane = grid.pixels().plane();
         this.width = Math.min(FILLED, plane.width() - left);
@@ -130,49 +123,5 @@ final class QuietTile {
             }
         }
         return rows;
-    }
-
-    Power power() {
-        float[] re = pixels.clone();
-        float[] im = mask.clone();
-        removeLineMeans(re);
-        new Fourier(SIDE).transform(re, im);
-        float[] ofPixels = new float[SIDE * SIDE];
-        float[] ofMask = new float[SIDE * SIDE];
-        for (int y = 0; y < SIDE; y++) {
-            for (int x = 0; x < SIDE; x++) {
-                int i = y * SIDE + x;
-                int j = (-y & SIDE - 1) * SIDE + (-x & SIDE - 1);
-                ofPixels[i] = square(re[i] + re[j]) + square(im[i] - im[j]);
-                ofMask[i] = square(im[i] + im[j]) + square(re[i] - re[j]);
-            }
-        }
-        return new Power(ofPixels, ofMask, height, width);
-    }
-
-    private void removeLineMeans(float[] re) {
-        for (int y = 0; y < height; y++) {
-            removeMean(re, y * SIDE, 1, width);
-        }
-        for (int x = 0; x < width; x++) {
-            removeMean(re, x, SIDE, height);
-        }
-    }
-
-    private void removeMean(float[] re, int from, int step, int count) {
-        double sum = 0;
-        double weight = 0;
-        for (int k = 0, i = from; k < count; k++, i += step) {
-            sum += mask[i] * re[i];
-            weight += mask[i];
-        }
-        float mean = weight > 0 ? (float) (sum / weight) : 0;
-        for (int k = 0, i = from; k < count; k++, i += step) {
-            re[i] = mask[i] * (re[i] - mean);
-        }
-    }
-
-    private static float square(float value) {
-        return value * value;
     }
 }

@@ -45,6 +45,32 @@ final class Ridge {
 
     /** @param error standard error of one point */
     Streak fit(double width, double length, double error, double angleDeg) {
+        Match match = match(width, length);
+        if (!(match.product > 0) || !(error > 0)) {
+            return Streak.NONE;
+        }
+        double share = Math.min(0.99, match.share());
+        return new Streak(
+                Math.sqrt(share / (1 - share)),
+                angleDeg,
+                match.product / (error * Math.sqrt(match.square)),
+                width,
+                length);
+    }
+
+    /** Height of the ridge that fits best. */
+    double share(double width, double length) {
+        return match(width, length).share();
+    }
+
+    /** Sums of the points times the model, and of the model squared. */
+    private record Match(double product, double square) {
+        double share() {
+            return product / square;
+        }
+    }
+
+    private Match match(double width, double length) {
         shapeAcross(width);
         double product = 0;
         double square = 0;
@@ -53,11 +79,7 @@ final class Ridge {
             product += model * rho[i];
             square += model * model;
         }
-        if (!(product > 0) || !(error > 0)) {
-            return Streak.NONE;
-        }
-        double share = Math.min(0.99, product / square);
-        return new Streak(Math.sqrt(share / (1 - share)), angleDeg, product / (error * Math.sqrt(square)));
+        return new Match(product, square);
     }
 
     private void shapeAcross(double width) {

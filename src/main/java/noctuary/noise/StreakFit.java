@@ -20,6 +20,9 @@ final class StreakFit {
     private static final double[] LENGTHS = {6, 8, 11, 16, 24, 40, 80};
     private static final double[] FINE_WIDTHS = geometric(0.35, 1.12, 11);
     private static final double[] FINE_LENGTHS = geometric(5, 1.12, 30);
+    /** Nothing that came through the optics is narrower. */
+    private static final double[] BROAD = {1.4, 2};
+
     private static final double NEAR = 2.5;
     private static final double BESIDE_FROM = 3;
     private static final double BESIDE_TO = 6;
@@ -110,6 +113,16 @@ final class StreakFit {
             }
         }
         return best;
+    }
+
+    /** Significance of the best ridge of the same angle that is broad, as anything in the sky is. */
+    double broadSignificance(Streak streak) {
+        return along(streak.angleDeg(), BROAD, LENGTHS).significance();
+    }
+
+    /** Share of the variance that a ridge just like the given one takes; below zero where there is less than none. */
+    double shareOf(Streak streak) {
+        return ridge(streak.angleDeg()).share(streak.width(), streak.length());
     }
 
     /** What lies on and beside a ridge at the given angle. */

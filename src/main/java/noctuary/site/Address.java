@@ -12,6 +12,9 @@ record Address(String path) {
     static final Address RIGS = new Address("rigs/index.html");
     static final Address CHANGES = new Address("changes/index.html");
     static final Address NIGHTS = new Address("nights/index.html");
+    static final Address LESSONS = new Address("lessons/index.html");
+    static final Address SHEET = new Address("lessons/sheet.html");
+    static final Address CHOICES = new Address("choices/index.html");
     static final Address METHOD = new Address("method/index.html");
     static final Address DOWNLOADS = new Address("data/index.html");
 
@@ -25,6 +28,11 @@ record Address(String path) {
 
     static Address rig(String id) {
         return new Address("rigs/" + id + "/index.html");
+    }
+
+    /** The sheet for a night on one target. */
+    static Address sheet(String targetId) {
+        return new Address("lessons/sheet-" + targetId + ".html");
     }
 
     static Address change(String id) {

@@ -1,11 +1,14 @@
 package noctuary.site;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import noctuary.entry.Entry;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
+import noctuary.measure.VersionSheet;
 import noctuary.site.page.EntryPage;
 import noctuary.site.page.Markup;
 import noctuary.site.page.Plate;
@@ -19,11 +22,15 @@ final class EntryPictures {
     private final EntrySheet sheet;
     private final Plates plates;
     private final Optional<String> face;
+    private final Map<String, VersionSheet> compared = new HashMap<>();
+    private final VersionEffects effects;
 
     EntryPictures(Ledger ledger, Address here, EntrySheet sheet) {
         this.sheet = sheet;
         this.plates = new Plates(ledger, here);
         this.face = plates.face(sheet);
+        this.effects = new VersionEffects(here, ledger.discretion());
+        ledger.versions(sheet).forEach(v -> compared.put(v.version().name(), v));
     }
 
     /** The finished picture, else the stack with its stars; null without any. */
@@ -65,7 +72,9 @@ final class EntryPictures {
         boolean alone =
                 shownVersions() == 1 && face.filter(version.name()::equals).isPresent();
         Plate plate = alone ? null : plates.plate(sheet, version.name(), Markup.NONE);
-        return new EntryPage.VersionPart(version.name(), version.from(), steps, plate);
+        VersionSheet sheetOf = compared.get(version.name());
+        return new EntryPage.VersionPart(
+                version.name(), version.from(), steps, plate, sheetOf == null ? null : effects.of(sheetOf));
     }
 
     /** A single version is the page's first picture already; several stand side by side. */

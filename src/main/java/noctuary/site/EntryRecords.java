@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import noctuary.entry.Entry;
 import noctuary.entry.Typed;
 import noctuary.fact.Fact;
@@ -15,6 +16,8 @@ import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
+import noctuary.measure.Observation;
+import noctuary.measure.VersionSheet;
 import noctuary.site.JournalRecord.EntryRecord;
 import noctuary.site.JournalRecord.FindingRecord;
 import noctuary.site.JournalRecord.ProblemRecord;
@@ -49,15 +52,28 @@ final class EntryRecords {
                 number(sheet, Figure.ELLIPTICITY),
                 number(sheet, Figure.BACKGROUND_LEVEL),
                 number(sheet, Figure.BACKGROUND_NOISE),
-                sheet.courses().stream()
-                        .flatMap(c -> c.observations().stream())
-                        .map(o -> new FindingRecord(o.id(), discretion.text(o.text()), discretion.text(o.evidence())))
-                        .toList(),
+                findings(sheet),
                 sheet.problems().stream()
                         .map(p -> new ProblemRecord(
                                 discretion.text(p.where()), discretion.text(p.what()), discretion.text(p.hint())))
                         .toList(),
-                entry.versions().stream().map(EntryRecords::version).toList());
+                versions(sheet));
+    }
+
+    /** What limits the image, most first; then what its nights looked like; then what its versions cost. */
+    private List<FindingRecord> findings(EntrySheet sheet) {
+        Stream<FindingRecord> limits = ledger.advice().findings(sheet.entry().slug()).stream()
+                .map(f -> finding(f.id(), (f.text() + " " + f.settle()).strip(), f.evidence()));
+        Stream<FindingRecord> observed = Stream.concat(
+                        sheet.courses().stream().flatMap(c -> c.observations().stream()),
+                        ledger.versions(sheet).stream().flatMap(EntryRecords::findings))
+                .map(o -> finding(o.id(), o.text(), o.evidence()));
+        return Stream.concat(limits, observed).toList();
+    }
+
+    private FindingRecord finding(String id, String text, String evidence) {
+        return new FindingRecord(
+                id, ledger.discretion().text(text), ledger.discretion().text(evidence));
     }
 
     /** {@code wcs}, {@code header optics} or {@code rig}: as the measured file says, else rig when it was typed. */
@@ -88,13 +104,19 @@ final class EntryRecords {
         return seconds;
     }
 
-    private static VersionRecord version(Entry.Version version) {
-        OptionalDouble absent = OptionalDouble.empty();
-        List<String> steps = version.steps().stream()
-                .map(step -> step.setting().isEmpty() ? step.choice() : step.choice() + ": " + step.setting())
+    /** The findings of a version, each with the version's name before it. */
+    private static Stream<Observation> findings(VersionSheet version) {
+        String name = version.version().name();
+        return version.findings().stream()
+                .map(o -> new Observation(o.id() + "-" + name, "Version " + name + ": " + o.text(), o.evidence()));
+    }
+
+    private List<VersionRecord> versions(EntrySheet sheet) {
+        Map<String, VersionSheet> compared = new LinkedHashMap<>();
+        ledger.versions(sheet).forEach(v -> compared.put(v.version().name(), v));
+        return sheet.entry().versions().stream()
+                .map(v -> VersionRecords.of(v, Optional.ofNullable(compared.get(v.name()))))
                 .toList();
-        return new VersionRecord(
-                version.name(), version.from(), steps, absent, absent, absent, absent, absent, absent, absent);
     }
 
     static OptionalDouble number(EntrySheet sheet, Figure figure) {

@@ -28,7 +28,8 @@ final class FactGroups {
             Figure.FOCAL_RATIO,
             Figure.PIXEL_PITCH);
 
-    private static final Set<Figure> DEFECTS = EnumSet.range(Figure.HOT_PIXELS, Figure.CLIPPED_WHITE);
+    private static final Set<Figure> FIELD = EnumSet.range(Figure.CENTRE_FWHM, Figure.FIELD_CURVATURE);
+    private static final Set<Figure> DEFECTS = EnumSet.range(Figure.HOT_PIXELS, Figure.CORNER_GLOW);
 
     private final Facts facts;
     private final EntrySheet sheet;
@@ -44,12 +45,13 @@ final class FactGroups {
         light.add(facts.row("night", "Night", sheet.night(), Dates::reading));
         light.addAll(rows(LIGHT));
         Set<Figure> rest = EnumSet.allOf(Figure.class);
-        List.of(LIGHT, STARS, OPTICS, DEFECTS).forEach(rest::removeAll);
+        List.of(LIGHT, STARS, OPTICS, FIELD, DEFECTS).forEach(rest::removeAll);
         return List.of(
                 new FactGroup("Light", light),
                 new FactGroup("Stars", rows(STARS)),
                 new FactGroup("Optics", rows(OPTICS)),
                 new FactGroup("Sky and sensor", rows(rest)),
+                new FactGroup("Sharpness across the field", rows(FIELD)),
                 new FactGroup("Defects", rows(DEFECTS)));
     }
 

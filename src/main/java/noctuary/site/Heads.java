@@ -47,6 +47,8 @@ final class Heads {
         sections.put("Rigs", Address.RIGS);
         sections.put("Changes", Address.CHANGES);
         sections.put("Nights", Address.NIGHTS);
+        sections.put("Lessons", Address.LESSONS);
+        sections.put("Choices", Address.CHOICES);
         sections.put("Method", Address.METHOD);
         sections.put("Data", Address.DOWNLOADS);
         return sections;

@@ -3,8 +3,10 @@ package noctuary.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import noctuary.advice.LessonState;
 import noctuary.fact.Problem;
 import noctuary.measure.EntrySheet;
+import noctuary.site.page.EntryPage;
 import noctuary.site.page.JournalPage;
 import noctuary.site.page.Labelled;
 import noctuary.site.page.Link;
@@ -45,6 +47,7 @@ final class JournalPages {
                 charts.hoursByMonth(usage),
                 charts.sharpness(here, entries, changes),
                 changes.stream().map(change -> mark(here, change)).toList(),
+                lessons(here),
                 choices(entries),
                 rows.rows(entries),
                 rows.problems(problems()));
@@ -61,6 +64,16 @@ final class JournalPages {
                     latest.add(0, lead);
                 });
         return latest;
+    }
+
+    private JournalPage.Lessons lessons(Address here) {
+        return new JournalPage.Lessons(
+                ledger.advice().lessons().stream()
+                        .filter(LessonState::open)
+                        .map(l -> new EntryPage.LessonRow(l.id(), l.about(), l.todo()))
+                        .toList(),
+                Link.of("All lessons", here.to(Address.LESSONS)),
+                Link.of("Sheet for the next night", here.to(Address.SHEET)));
     }
 
     private JournalPage.ChangeMark mark(Address here, ChangeMarks.Mark change) {

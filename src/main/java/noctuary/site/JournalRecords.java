@@ -1,12 +1,8 @@
 package noctuary.site;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.OptionalDouble;
-import noctuary.entry.Entry;
 import noctuary.entry.Site;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
@@ -85,23 +81,9 @@ final class JournalRecords {
     }
 
     private List<LessonRecord> lessons() {
-        Map<String, String> closedBy = new HashMap<>();
-        content.entries()
-                .forEach(sheet -> sheet.entry()
-                        .closes()
-                        .forEach(id -> closedBy.put(id, sheet.entry().slug())));
-        List<LessonRecord> lessons = new ArrayList<>();
-        content.entries().forEach(sheet -> {
-            Entry entry = sheet.entry();
-            entry.lessons()
-                    .forEach(lesson -> lessons.add(new LessonRecord(
-                            lesson.id(),
-                            lesson.about(),
-                            lesson.todo(),
-                            entry.slug(),
-                            closedBy.get(lesson.id()),
-                            null)));
-        });
-        return lessons;
+        return ledger.advice().lessons().stream()
+                .map(l -> new LessonRecord(
+                        l.id(), l.about(), l.todo(), l.openedBy(), l.closedBy().orElse(null), l.seenAgain()))
+                .toList();
     }
 }

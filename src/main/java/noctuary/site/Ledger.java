@@ -6,23 +6,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import noctuary.advice.Advice;
 import noctuary.entry.Site;
 import noctuary.entry.Typed;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
+import noctuary.measure.VersionSheet;
 import noctuary.site.page.Link;
 
 /** The content with its cross-references: which target an entry belongs to, what its rig and site are called. */
 final class Ledger {
     private final SiteContent content;
     private final Discretion discretion;
+    private final Advice advice;
     private final Map<String, EntrySheet> bySlug = new LinkedHashMap<>();
     private final Map<String, TargetSheet> targetOf = new HashMap<>();
 
     Ledger(SiteContent content) {
         this.content = content;
         this.discretion = new Discretion(content.journal());
+        this.advice = Advice.of(content.journal(), content.entries(), content.rigs());
         content.entries().forEach(sheet -> bySlug.put(sheet.entry().slug(), sheet));
         content.targets().forEach(target -> target.attempts().forEach(attempt -> targetOf.put(attempt.slug(), target)));
     }
@@ -33,6 +37,10 @@ final class Ledger {
 
     Discretion discretion() {
         return discretion;
+    }
+
+    Advice advice() {
+        return advice;
     }
 
     Optional<EntrySheet> entry(String slug) {
@@ -89,6 +97,11 @@ final class Ledger {
 
     Map<String, SiteContent.Picture> pictures(EntrySheet sheet) {
         return content.pictures().getOrDefault(sheet.entry().slug(), Map.of());
+    }
+
+    /** In the order of the note; empty where nothing was compared. */
+    List<VersionSheet> versions(EntrySheet sheet) {
+        return content.versions().getOrDefault(sheet.entry().slug(), List.of());
     }
 
     /** Names without repetition, in alphabetical order. */

@@ -39,6 +39,7 @@ final class NightPages {
                 heads.of(HERE, "Nights", "A calendar of the nights: hours used, and hours lost by cause."),
                 totals(usage, nights.size()),
                 causes(),
+                new TimeParts(ledger).of(usage),
                 charts.calendars(nights),
                 months.entrySet().stream()
                         .map(e -> month(e.getKey(), e.getValue()))

@@ -64,6 +64,7 @@ final class RigPages {
                         .map(fact -> facts.quantity(fact.id(), fact.label(), fact.fact()))
                         .toList(),
                 latest.checks().stream().map(this::check).toList(),
+                new DeskParts(ledger, here, rig).part(),
                 parts.history(),
                 parts.payload(),
                 parts.payloadTotal(),

@@ -90,7 +90,7 @@ final class RigParts {
         return totals;
     }
 
-    private static String money(BigDecimal amount, String currency) {
+    static String money(BigDecimal amount, String currency) {
         return amount.stripTrailingZeros().scale() <= 0
                 ? amount.stripTrailingZeros().setScale(0).toPlainString() + "\u00a0" + currency
                 : amount.toPlainString() + "\u00a0" + currency;

@@ -6,6 +6,7 @@ import noctuary.entry.Journal;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
+import noctuary.measure.VersionSheet;
 import noctuary.review.Review;
 
 /**
@@ -14,6 +15,7 @@ import noctuary.review.Review;
  * @param entries newest night first
  * @param reviews of every change, by date
  * @param pictures by slug, then by {@code stack} or the version's name
+ * @param versions by slug, in the order of the note, against what they came from
  */
 public record SiteContent(
         Journal journal,
@@ -21,7 +23,8 @@ public record SiteContent(
         Map<String, RigSheet> rigs,
         List<TargetSheet> targets,
         List<Review> reviews,
-        Map<String, Map<String, Picture>> pictures) {
+        Map<String, Map<String, Picture>> pictures,
+        Map<String, List<VersionSheet>> versions) {
 
     /**
      * A picture already written below the output folder, in several widths, widest last.

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Optional;
 import noctuary.entry.Settings;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
@@ -50,8 +51,10 @@ public final class SiteWriter {
         }
         page(Address.JOURNAL, "journal.ftlh", new JournalPages(ledger, heads, charts).page());
         page(Address.NIGHTS, "nights.ftlh", new NightPages(ledger, heads, charts).page());
+        page(Address.CHOICES, "choices.ftlh", new ChoicePages(ledger, heads).page());
         page(Address.METHOD, "method.ftlh", method(heads));
         page(Address.DOWNLOADS, "data.ftlh", downloads.page(heads));
+        lessons(new LessonPages(ledger, heads), new SheetPages(ledger, heads));
         entries(new EntryPages(ledger, heads, charts));
         targets(new TargetPages(ledger, heads, charts));
         rigs(new RigPages(ledger, heads, charts));
@@ -62,6 +65,15 @@ public final class SiteWriter {
         for (int i = 0; i < content.entries().size(); i++) {
             String slug = content.entries().get(i).entry().slug();
             page(Address.entry(slug), "entry.ftlh", pages.page(i));
+        }
+    }
+
+    private void lessons(LessonPages lessons, SheetPages sheets) throws IOException {
+        page(Address.LESSONS, "lessons.ftlh", lessons.page());
+        page(Address.SHEET, "sheet.ftlh", sheets.page(Address.SHEET, sheets.newest()));
+        for (TargetSheet target : content.targets()) {
+            Address here = Address.sheet(target.id());
+            page(here, "sheet.ftlh", sheets.page(here, Optional.of(target)));
         }
     }
 

@@ -9,6 +9,7 @@ import noctuary.site.page.Link;
 import noctuary.site.page.Plate;
 import noctuary.site.page.TargetPage;
 import noctuary.site.page.TargetsPage;
+import noctuary.sky.Catalogue;
 
 /** The list of targets and one page a target. */
 final class TargetPages {
@@ -59,6 +60,7 @@ final class TargetPages {
                 target.name(),
                 summary,
                 attempts.size() > 1 ? charts.growth(here, attempts) : null,
+                Catalogue.find(target.name()).map(new Frames(ledger)::around).orElse(null),
                 alignments.patch(),
                 target.attempts().stream()
                         .flatMap(attempt -> ledger.entry(attempt.slug()).stream()

@@ -41,6 +41,13 @@ public record Darkness(Optional<Instant> begins, Optional<Instant> ends, Duratio
                 total(moonless));
     }
 
+    /** All dark time of one night, without asking for the Moon. */
+    public static Duration dark(LocalDate night, ZoneId zone, SkyPlace place) {
+        Instant noon = night.atTime(LocalTime.NOON).atZone(zone).toInstant();
+        Instant nextNoon = night.plusDays(1).atTime(LocalTime.NOON).atZone(zone).toInstant();
+        return total(below(t -> Sun.at(t).from(place).altitudeDeg() - ASTRONOMICAL_DEG, new Span(noon, nextNoon)));
+    }
+
     private record Span(Instant from, Instant to) {
         Instant middle() {
             return from.plus(Duration.between(from, to).dividedBy(2));

@@ -2,54 +2,78 @@ package noctuary.stars;
 
 import java.util.List;
 import java.util.Optional;
+import noctuary.stats.Robust;
 
-/** Reads tilt and curvature out of the surface of widths. */
+/** Reads tilt and curvature out of the surface of widths, which has its terms from {@link FieldBasis}. */
 final class FieldModels {
     private static final int FEWEST = 10;
+    /** Share of the width within which the start of the fit takes stars for alike. */
+    static final double ALIKE = 0.03;
 
-    private FieldModels() {}
+    private final FieldBasis basis;
 
-    static Optional<FieldModel> of(List<MeasuredStar> stars, int width, int height) {
+    private FieldModels(FieldBasis basis) {
+        this.basis = basis;
+    }
+
+    /** @param sharedError relative error that all widths have in common */
+    static Optional<FieldModel> of(List<MeasuredStar> stars, int width, int height, double sharedError) {
+        return stars.size() < FEWEST
+                ? Optional.empty()
+                : Optional.of(new FieldModels(new FieldBasis(width, height)).model(stars, sharedError));
+    }
+
+    private FieldModel model(List<MeasuredStar> stars, double sharedError) {
         int n = stars.size();
-        if (n < FEWEST) {
-            return Optional.empty();
-        }
-        double[] x = stars.stream()
-                .mapToDouble(s -> 2 * (s.star().x() + 0.5) / width - 1)
-                .toArray();
-        double[] y = stars.stream()
-                .mapToDouble(s -> 2 * (s.star().y() + 0.5) / height - 1)
-                .toArray();
+        int terms = FieldBasis.termsFor(n);
+        double[][] bases = stars.stream()
+                .map(s -> basis.at(s.star().x(), s.star().y(), terms))
+                .toArray(double[][]::new);
         double[] value = stars.stream().mapToDouble(s -> s.shape().fwhm()).toArray();
         double[] error = stars.stream()
                 .mapToDouble(s -> s.shape().logFwhmError() * s.shape().fwhm())
                 .toArray();
-        return Optional.of(model(n, Surface.fit(x, y, value, error, Surface.termsFor(n)), width, height));
+        return model(n, Locus.fit(bases, value, error, ALIKE * Robust.median(value)), sharedError);
     }
 
-    private static FieldModel model(int n, Surface s, int width, int height) {
-        double[] c = s.coefficient();
-        double aspect = (double) height / width;
+    private FieldModel model(int n, Surface s, double sharedError) {
+        boolean bent = s.terms() == FieldBasis.BENT;
+        double aspect = basis.aspect();
+        double[] corners = {0, 0, 0, 1, 0, 1, 1};
+        double[] radial = {0, 0, 0, (1 + aspect * aspect) / 2, 0, (1 + 1 / (aspect * aspect)) / 2, 1};
+        double centre = s.coefficient()[0];
+        double shared = sharedError * centre;
         double toX = 2 * Math.hypot(1, aspect);
-        double toY = toX / aspect;
-        double tiltX = s.terms() > 1 ? toX * c[1] : Double.NaN;
-        double tiltY = s.terms() > 1 ? toY * c[2] : Double.NaN;
-        double tilt = Math.hypot(tiltX, tiltY);
-        double[] along = {0, toX * tiltX / tilt, toY * tiltY / tilt, 0, 0, 0};
-        boolean quadratic = s.terms() == 6;
-        double[] corners = {0, 0, 0, 1, 0, 1};
-        double[] radial = {0, 0, 0, (1 + aspect * aspect) / 2, 0, (1 + 1 / (aspect * aspect)) / 2};
+        Tilt tilt = Tilt.of(s, toX, toX / aspect);
         return new FieldModel(
                 n,
-                c[0],
-                Math.sqrt(s.covariance()[0]),
-                quadratic ? s.combined(corners) : Double.NaN,
-                quadratic ? Math.sqrt(s.varianceOf(corners)) : Double.NaN,
-                tilt,
-                tilt > 0 ? Math.sqrt(s.varianceOf(along)) : Double.NaN,
-                Math.toDegrees(Math.atan2(tiltY, tiltX)),
-                quadratic ? s.combined(radial) : Double.NaN,
-                quadratic ? Math.sqrt(s.varianceOf(radial)) : Double.NaN,
+                bent ? centre : Double.NaN,
+                bent ? Math.sqrt(s.covariance()[0] + shared * shared) : Double.NaN,
+                bent ? s.combined(corners) : Double.NaN,
+                bent ? Math.sqrt(s.varianceOf(corners)) : Double.NaN,
+                tilt.amount(),
+                tilt.error(),
+                tilt.directionDeg(),
+                bent ? s.combined(radial) : Double.NaN,
+                bent ? Math.sqrt(s.varianceOf(radial)) : Double.NaN,
                 Math.sqrt(s.ownVariance()));
+    }
+
+    /** The linear part of a surface; no direction where noise alone could give it. */
+    private record Tilt(double amount, double error, double directionDeg) {
+        private static final double LEAST_ERRORS = 2;
+
+        /** Noise across the tilt always adds to its length, by its variance to the square; that is taken off. */
+        static Tilt of(Surface s, double toX, double toY) {
+            double x = toX * s.coefficient()[1];
+            double y = toY * s.coefficient()[2];
+            double length = Math.max(1e-12, Math.hypot(x, y));
+            double along = s.varianceOf(new double[] {0, toX * x / length, toY * y / length, 0, 0, 0, 0});
+            double across = s.varianceOf(new double[] {0, -toX * y / length, toY * x / length, 0, 0, 0, 0});
+            double amount = Math.sqrt(Math.max(0, length * length - across));
+            double error = Math.sqrt(along);
+            boolean clear = amount > LEAST_ERRORS * error;
+            return new Tilt(amount, error, clear ? Math.toDegrees(Math.atan2(y, x)) : Double.NaN);
+        }
     }
 }

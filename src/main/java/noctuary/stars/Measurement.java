@@ -101,7 +101,7 @@ final class Measurement {
                 Optional.of(summary.halfFluxRadius()),
                 OptionalDouble.of(psf.profile().beta()),
                 ZoneGrid.of(counting, plane.width(), plane.height()),
-                FieldModels.of(counting, plane.width(), plane.height()),
+                FieldModels.of(counting, plane.width(), plane.height(), psf.sharedError()),
                 Optional.empty());
     }
 

@@ -24,7 +24,7 @@ final class Misfits {
         if (counting.size() < FEWEST) {
             return stars;
         }
-        Trend size = new Trend(counting, s -> s.logFwhm(), s -> s.logFwhmError(), width, height);
+        Width size = new Width(counting, new FieldBasis(width, height));
         Trend first = new Trend(counting, s -> s.shear().g1(), s -> s.shearError(), width, height);
         Trend second = new Trend(counting, s -> s.shear().g2(), s -> s.shearError(), width, height);
         return stars.stream()
@@ -48,6 +48,30 @@ final class Misfits {
                         s.peak(),
                         flags),
                 measured.shape());
+    }
+
+    /** How wide stars are over the field, close pairs and clumps apart. */
+    private static final class Width {
+        private final FieldBasis basis;
+        private final int terms;
+        private final Surface surface;
+
+        Width(List<MeasuredStar> stars, FieldBasis basis) {
+            this.basis = basis;
+            this.terms = FieldBasis.termsFor(stars.size());
+            List<Shape> shapes = stars.stream().map(MeasuredStar::shape).toList();
+            surface = Locus.fit(
+                    shapes.stream().map(s -> basis.at(s.x(), s.y(), terms)).toArray(double[][]::new),
+                    shapes.stream().mapToDouble(Shape::logFwhm).toArray(),
+                    shapes.stream().mapToDouble(Shape::logFwhmError).toArray(),
+                    FieldModels.ALIKE);
+        }
+
+        boolean breaks(MeasuredStar star) {
+            Shape shape = star.shape();
+            double off = Math.abs(shape.logFwhm() - surface.combined(basis.at(shape.x(), shape.y(), terms)));
+            return off > ALLOWED + SIGMAS * Math.hypot(shape.logFwhmError(), Math.sqrt(surface.ownVariance()));
+        }
     }
 
     /** One figure of the stars as a smooth surface, and how far a star may lie off it. */

@@ -18,6 +18,12 @@ record Psf(
         return Math.exp(logFwhm);
     }
 
+    /** Relative error of all widths alike, from the error of beta; 0 when that is not known. */
+    double sharedError() {
+        double error = Math.abs(logFwhmByInverseBeta * inverseBetaError);
+        return Double.isNaN(error) ? 0 : error;
+    }
+
     /** Width that the pixels show, profile and pixel together. */
     double shownFwhm() {
         return Math.sqrt(fwhm() * fwhm() + 0.462098);

@@ -1,5 +1,6 @@
 package noctuary.stars;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,6 +24,12 @@ final class PsfFinder {
     /** Share of the information on beta of a bright star that another must have to be asked. */
     private static final double FAINT_SHARE = 0.05;
 
+    private static final int FEWEST_FOR_LOCUS = 8;
+    /** Spread of logarithmic width beyond what fields of bad optics have. */
+    private static final double MOST_SPREAD = 0.25;
+    /** Difference of 1 / beta within which the start of its fit takes stars for alike. */
+    private static final double ALIKE = 0.01;
+
     private final Plane plane;
     private final Sampling sampling;
     private final BackgroundMesh mesh;
@@ -39,7 +46,7 @@ final class PsfFinder {
         for (double fwhm : TRIAL_FWHM) {
             List<Candidate> stars = trial(fwhm);
             if (!stars.isEmpty()) {
-                double width = medianFwhm(stars);
+                double width = typicalFwhm(stars);
                 if (width < 2.2 * fwhm) {
                     return refine(stars, width);
                 }
@@ -98,9 +105,30 @@ final class PsfFinder {
                 && Math.hypot(s.x() - c.detection().x(), s.y() - c.detection().y()) < 2 + 0.5 * s.fwhm();
     }
 
-    private static double medianFwhm(List<Candidate> stars) {
-        return Math.exp(Robust.median(
-                stars.stream().mapToDouble(c -> c.shape().logFwhm()).toArray()));
+    private static double typicalFwhm(List<Candidate> stars) {
+        return Math.exp(bulk(stars)[0]);
+    }
+
+    /**
+     * Logarithmic width that most stars have, and their spread. Where widths differ by more than the optics make them
+     * differ, most of what was found is no star, and stars are the narrow ones.
+     */
+    private static double[] bulk(List<Candidate> stars) {
+        double[] widths = stars.stream().mapToDouble(c -> c.shape().logFwhm()).toArray();
+        double spread = Math.max(0.05, Robust.sigma(widths));
+        if (spread < MOST_SPREAD || widths.length < FEWEST_FOR_LOCUS) {
+            return new double[] {Robust.median(widths), spread};
+        }
+        double[] error =
+                stars.stream().mapToDouble(c -> c.shape().logFwhmError()).toArray();
+        Surface locus = Locus.fit(constant(widths.length), widths, error, FieldModels.ALIKE);
+        return new double[] {locus.coefficient()[0], Math.max(0.05, Math.sqrt(locus.ownVariance()))};
+    }
+
+    private static double[][] constant(int n) {
+        double[][] basis = new double[n][];
+        Arrays.fill(basis, new double[] {1});
+        return basis;
     }
 
     private Optional<Psf> refine(List<Candidate> first, double width) {
@@ -157,11 +185,9 @@ final class PsfFinder {
 
     /** Those whose width lies with the others'. */
     private static List<Candidate> typical(List<Candidate> stars) {
-        double[] widths = stars.stream().mapToDouble(c -> c.shape().logFwhm()).toArray();
-        double centre = Robust.median(widths);
-        double spread = Math.max(0.05, Robust.sigma(widths));
+        double[] bulk = bulk(stars);
         return stars.stream()
-                .filter(c -> Math.abs(c.shape().logFwhm() - centre) <= 3.5 * spread)
+                .filter(c -> Math.abs(c.shape().logFwhm() - bulk[0]) <= 3.5 * bulk[1])
                 .toList();
     }
 
@@ -177,7 +203,7 @@ final class PsfFinder {
 
     /**
      * Step of 1 / beta that the stars together ask for, and its standard error. Faint stars are left out: each would
-     * bring the bias of its own fitted width, and hardly any information.
+     * bring the bias of its own fitted width, and hardly any information. Companions and nebula only ever lift the wings.
      */
     private static double[] pull(List<Candidate> stars) {
         double[] known = stars.stream().mapToDouble(c -> c.slope().curvature()).toArray();
@@ -194,7 +220,9 @@ final class PsfFinder {
         double[] error =
                 bright.stream().mapToDouble(s -> 1 / Math.sqrt(s.curvature())).toArray();
         double[] nowhere = new double[step.length];
-        Surface mean = Surface.fit(nowhere, nowhere, step, error, 1);
+        Surface mean = step.length < FEWEST_FOR_LOCUS
+                ? Surface.fit(nowhere, nowhere, step, error, 1)
+                : Locus.fit(constant(step.length), step, error, ALIKE);
         return new double[] {mean.coefficient()[0], Math.sqrt(mean.covariance()[0])};
     }
 

@@ -6,8 +6,10 @@ import noctuary.image.Plane;
 
 /** Which pixels of a plane count: all of them, or the green ones of a colour mosaic. */
 record Sampling(int parity) {
-    /** Pixels from which a cell's level is known to a thirtieth of their noise, well within what the fits allow. */
-    private static final int PLENTY = 1000;
+    /** Pixels of a rectangle from which every second row is enough. */
+    private static final int PLENTY = 3000;
+    /** Pixels of a plane from which every fourth is: so many cells make up for the error of each. */
+    private static final int LARGE = 8_000_000;
 
     static final Sampling ALL = new Sampling(-1);
 
@@ -29,8 +31,8 @@ record Sampling(int parity) {
      */
     int gather(Plane plane, int x0, int y0, int width, int height, float[] into) {
         int n = 0;
-        int there = all() ? width * height : width * height / 2;
-        int step = there >= 4 * PLENTY ? 4 : there >= 2 * PLENTY ? 2 : 1;
+        boolean large = all() && (long) plane.width() * plane.height() >= LARGE;
+        int step = width * height <= PLENTY ? 1 : large ? 4 : 2;
         for (int y = y0; y < y0 + height; y += step) {
             plane.copyRow(x0, y, width, into, n);
             n = all() && !plane.mayLack() ? n + width : compact(into, n, width, all() ? 0 : (x0 + y + parity) & 1);

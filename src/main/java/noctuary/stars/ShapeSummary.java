@@ -20,10 +20,7 @@ final class ShapeSummary {
         double[] value = of(s -> s.star().fwhmPx());
         double[] error = of(s -> s.shape().logFwhmError() * s.star().fwhmPx());
         WeightedMedian median = WeightedMedian.of(value, error);
-        double shared = Double.isNaN(psf.inverseBetaError())
-                ? 0
-                : psf.logFwhmByInverseBeta() * psf.inverseBetaError() * median.value();
-        return summary(value, median.value(), Math.hypot(median.error(), shared));
+        return summary(value, median.value(), Math.hypot(median.error(), psf.sharedError() * median.value()));
     }
 
     Summary halfFluxRadius() {

@@ -25,6 +25,17 @@ record WeightedMedian(double value, double error) {
         return new WeightedMedian(middle(value, weight, total), Math.sqrt(Math.PI * n / 2) / total);
     }
 
+    /** The p-quantile by weights of one over {@code error}, {@code floor} added in quadrature. */
+    static double quantile(double p, double[] value, double[] error, double floor) {
+        double[] weight = new double[value.length];
+        double total = 0;
+        for (int i = 0; i < weight.length; i++) {
+            weight[i] = 1 / Math.hypot(error[i], floor);
+            total += weight[i];
+        }
+        return middle(value, weight, 2 * p * total);
+    }
+
     /** Where the cumulated weight, counted to the middle of each value's own, crosses one half; linear between. */
     private static double middle(double[] value, double[] weight, double total) {
         int[] order = IntStream.range(0, value.length)

@@ -42,7 +42,8 @@ public record StudentTest(
         return new StudentTest(difference, error, t, df, p, difference - reach, difference + reach);
     }
 
-    static double quantile(double probability, double df) {
+    /** The value that Student's t with that many degrees of freedom stays below with that probability. */
+    public static double quantile(double probability, double df) {
         return new TDistribution(df).inverseCumulativeProbability(probability);
     }
 

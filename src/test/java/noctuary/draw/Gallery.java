@@ -54,6 +54,7 @@ public final class Gallery {
         charts.put("broken-train", Samples.brokenTrain());
         charts.put("intervals", Samples.intervals());
         charts.put("filters", Samples.filters());
+        charts.put("strength", Samples.strength());
         charts.put("framing", Samples.framing());
         return charts;
     }

@@ -40,6 +40,8 @@ final class Oddities {
         charts.put("whiskers", new StarWhiskers(words, 100, 80, stars));
         charts.put("overlay", new StarOverlay(words, 100, 80, false, stars));
         charts.put("zones", new ZoneMap(words, 100, 80, words, copies(count, new ZoneMap.Zone(1, 1, 9, value, 0, 0))));
+        var setting = new StrengthPlot.Point(value, value, words, words, words);
+        charts.put("strength", new StrengthPlot(words, words, words, series, copies(count, setting)));
         charts.putAll(timed(words, count, value));
         charts.putAll(flat(words, count, value));
         return charts;

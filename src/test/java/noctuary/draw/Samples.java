@@ -243,4 +243,18 @@ final class Samples {
                 RIGS,
                 List.of(new Framing.Field(RIGS.get(0), 151, 101), new Framing.Field(RIGS.get(1), 77, 58)));
     }
+
+    static StrengthPlot strength() {
+        double[] settings = {0.2, 0.25, 0.3, 0.3, 0.35, 0.5, 0.9};
+        double[] noise = {30, 41, 32, 27, 17, 55, 61};
+        double[] stars = {0, 0, 0, 1, 0, 26, 88};
+        List<String> series = List.of("noise taken", "faint stars lost");
+        List<StrengthPlot.Point> points = new ArrayList<>();
+        for (int i = 0; i < settings.length; i++) {
+            String href = "entries/e" + i + "/index.html";
+            points.add(new StrengthPlot.Point(settings[i], noise[i], series.get(0), "Entry " + i, href));
+            points.add(new StrengthPlot.Point(settings[i], stars[i], series.get(1), "Entry " + i, href));
+        }
+        return new StrengthPlot("What noise reduction took", "setting of noise reduction", "taken, %", series, points);
+    }
 }

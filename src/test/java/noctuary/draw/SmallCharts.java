@@ -56,6 +56,7 @@ final class SmallCharts {
         charts.put("train", Samples.train());
         charts.put("intervals", Samples.intervals());
         charts.put("filters", Samples.filters());
+        charts.put("strength", Samples.strength());
         charts.put("framing", Samples.framing());
         return charts;
     }

@@ -19,6 +19,7 @@ class StyleSheetTest {
     private static final Set<String> NAMES_ONLY = Set.of(
             "months",
             "trend",
+            "strength",
             "whiskers",
             "course",
             "growth",

@@ -2,9 +2,14 @@ package noctuary.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import noctuary.fact.Problem;
 import noctuary.site.HtmlValidity;
@@ -45,14 +50,58 @@ class DemoJournalTest {
         }
     }
 
-    /** One entry's header gives the nominal focal length, and its plate solution another: intended, and seen. */
+    /**
+     * The longer focal length of one night is planted, and seen by sky, header and rig; the small refractor's stars are
+     * two pixels wide, as its note says.
+     */
     @Test
-    void theOnlyNoticesAreThoseOfTheNominalFocalLength() {
+    void theOnlyNoticesAreThoseOfTheLongerFocalLengthAndTheCoarsePixels() {
         assertThat(outcome.problems())
                 .isNotEmpty()
-                .allSatisfy(p -> assertThat(p.file()).isEqualTo("entries/2025-05-24-m51/entry.md"))
+                .allSatisfy(p -> assertThat(p.where())
+                        .matches("entries/2025-05-24-m51/entry.md, (image scale|focal length)"
+                                + "|entries/rigs/heron.md, desk-focal-length-2025-05-24-m51"
+                                + "|entries/rigs/wren.md, desk-sampling"));
+        assertThat(outcome.problems())
                 .extracting(Problem::place)
-                .containsOnly("image scale", "focal length");
+                .contains("image scale", "focal length", "desk-focal-length-2025-05-24-m51", "desk-sampling");
+    }
+
+    /**
+     * Planted in plan.yaml: guiding of 1.6 arcsec once, a focus left alone twice, a corrector 1.19 mm too close until the
+     * ring of September 2025, single exposures through haze and a tree; twice the target stood below 45 degrees.
+     */
+    @Test
+    void whatLimitsEachImageIsWhatWasPlanted() throws Exception {
+        Map<String, List<String>> named = new TreeMap<>();
+        JsonNode journal = new ObjectMapper()
+                .readTree(site.resolve("data").resolve("journal.json").toFile());
+        for (JsonNode entry : journal.get("entries")) {
+            List<String> limits = new ArrayList<>();
+            for (JsonNode finding : entry.get("findings")) {
+                String id = finding.get("id").asText();
+                if (id.startsWith("limit-") && !id.equals("limit-none")) {
+                    limits.add(id);
+                }
+            }
+            if (!limits.isEmpty()) {
+                named.put(entry.get("slug").asText(), limits);
+            }
+        }
+        assertThat(named.get("2025-03-26-m51")).containsExactly("limit-guiding");
+        assertThat(named.get("2025-04-26-m13")).containsExactly("limit-focus", "limit-altitude");
+        assertThat(named.get("2025-06-14-ngc6888")).containsExactly("limit-spacing", "limit-altitude");
+        assertThat(named.get("2025-08-22-m27")).containsExactly("limit-spacing", "limit-focus");
+        assertThat(named.keySet())
+                .as("besides these, only the two other nights with the short train")
+                .isSubsetOf(
+                        "2025-03-26-m51",
+                        "2025-04-26-m13",
+                        "2025-05-24-m51",
+                        "2025-06-14-ngc6888",
+                        "2025-06-27-m13",
+                        "2025-07-25-m57",
+                        "2025-08-22-m27");
     }
 
     @Test

@@ -101,6 +101,13 @@ public final class DefectsBench {
                     seed -> find(field(seed).whiteNoise(10).streaks(10 * share, -45, 12))
                             .driftStreak());
         }
+        for (double share : new double[] {0.1, 0.15, 0.2, 0.3, 0.5}) {
+            row(
+                    "streaks under a nebula " + share,
+                    share,
+                    seed -> find(field(seed).nebula(150).whiteNoise(10).streaks(10 * share, 27, 24))
+                            .driftStreak());
+        }
         for (double depth : new double[] {3, 5, 10, 20}) {
             row(
                     "shadow depth % " + depth,

@@ -99,6 +99,30 @@ class DefectsTest {
         assertThat(found.driftStreakAngleDeg().orElseThrow()).isCloseTo(angleDeg, within(2.0));
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {0.2, 0.4})
+    void streaksComeBackFromUnderANebula(double strength) {
+        Defects found = find(sky(21).nebula(150).whiteNoise(SIGMA).streaks(strength * SIGMA, 27, 24));
+        assertThat(found.driftStreak().orElseThrow()).isCloseTo(strength, within(0.1 * strength));
+        assertThat(found.driftStreakAngleDeg().orElseThrow()).isCloseTo(27, within(2.0));
+    }
+
+    /** A galaxy seen from its edge, and veils of a nebula that all run one way: sharp, but not everywhere or not narrow. */
+    @Test
+    void whatIsDrawnOutInTheSkyIsNoStreak() {
+        SimulatedFrame edgeOn = sky(22).add((x, y) -> {
+            double along = (x - 600) * 0.97 + (y - 450) * 0.24;
+            double across = (y - 450) * 0.97 - (x - 600) * 0.24;
+            return 120
+                    * Math.exp(-Math.pow(along / 300, 2) - Math.abs(across) / 12)
+                    * (1 - 0.6 * Math.exp(-across * across / 8));
+        });
+        assertThat(find(edgeOn.whiteNoise(SIGMA)).driftStreak().orElseThrow()).isZero();
+        SimulatedFrame veils =
+                sky(23).add((x, y) -> 30 * Math.pow(Math.sin((y - 0.5 * x) / 4.0 + Math.sin(x / 90.0)), 2));
+        assertThat(find(veils.whiteNoise(SIGMA)).driftStreak().orElseThrow()).isZero();
+    }
+
     @Test
     void clippingIsAShareOfThePixels() {
         Plane plane = new SimulatedFrame(WIDTH, HEIGHT, 14)

@@ -3,10 +3,13 @@ package noctuary.site;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import noctuary.serve.SiteServer;
 import org.junit.jupiter.api.AfterAll;
@@ -20,6 +23,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.print.PrintOptions;
 
 /** The fixture's site in Chromium, opened as files; skipped where Chromium and its driver are not installed. */
 @Tag("browser")
@@ -122,6 +126,15 @@ class BrowserTest {
                 .isTrue();
         assertThat(browser.findElements(By.cssSelector(".keys"))).isNotEmpty().noneMatch(WebElement::isDisplayed);
         Files.delete(plain);
+    }
+
+    @Test
+    void theSheetForTheNextNightPrintsOnOnePage() {
+        visit("lessons/sheet.html");
+        String pdf = new String(
+                Base64.getDecoder().decode(browser.print(new PrintOptions()).getContent()),
+                StandardCharsets.ISO_8859_1);
+        assertThat(Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results()).hasSize(1);
     }
 
     private static void visit(String page) {

@@ -21,6 +21,8 @@ final class Chromium {
             "rigs/index.html",
             "rigs/heron/index.html",
             "nights/index.html",
+            "lessons/index.html",
+            "lessons/sheet.html",
             "method/index.html",
             "data/index.html");
 

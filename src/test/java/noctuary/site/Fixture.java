@@ -56,7 +56,13 @@ final class Fixture {
                 List.of(Problem.fault(
                         "entries/rigs/wren.md", "line 7, key reducer", "“0,8x” is not a number", "write 0.8")));
         return new SiteContent(
-                journal, sheets, FixtureRigs.sheets(), targets(), reviews(journal, sheets), FixturePictures.all());
+                journal,
+                sheets,
+                FixtureRigs.sheets(),
+                targets(),
+                reviews(journal, sheets),
+                FixturePictures.all(),
+                FixtureVersions.all(sheets));
     }
 
     private static List<Review> reviews(Journal journal, List<EntrySheet> sheets) {

@@ -133,6 +133,37 @@ class SiteWriterTest {
         assertThat(nights.select("#night-2025-08-21 .used").text()).isEqualTo("1 h 15 min");
     }
 
+    @Test
+    void lessonsStandOpenAndClosedWithTheirEntries() throws IOException {
+        Document lessons = page("lessons/index.html");
+        Element open = lessons.select("section:has(> #open) tbody tr").first();
+        assertThat(open.text()).contains("focus", "refocus after every 3 degrees", "2025-06-14");
+        Element closed = lessons.select("section:has(> #closed) tbody tr").first();
+        assertThat(closed.text()).contains("cabling", "label both ends of every cable", "2025-05-02", "2025-06-14");
+    }
+
+    @Test
+    void theSheetForTheNextNightCarriesOpenLessonsAndCautions() throws IOException {
+        Document sheet = page("lessons/sheet.html");
+        assertThat(sheet.select("section:has(> #lessons)").text())
+                .contains("refocus after every 3 degrees")
+                .doesNotContain("label both ends");
+        assertThat(sheet.select(".cautions").text()).contains("Mains", "ice, roofs and stairs", "laser", "Sun");
+        assertThat(sheet.select("nav.others a")).hasSize(4);
+    }
+
+    @Test
+    void everyPairingOfOpticsAndCamerasStandsSideBySide() throws IOException {
+        Document rig = page("rigs/heron/index.html");
+        assertThat(rig.select(".swaps thead th").eachText())
+                .containsExactly(
+                        "Heron, the long tube, as it is",
+                        "Heron, the long tube, with the camera of Wren, the short tube",
+                        "Wren, the short tube, with the camera of Heron, the long tube",
+                        "Wren, the short tube, as it is");
+        assertThat(rig.select(".swaps tbody tr:contains(Cost) td").eachText()).contains("1539.50 EUR");
+    }
+
     private static Document page(String path) throws IOException {
         return Jsoup.parse(Files.readString(site.resolve(path)));
     }

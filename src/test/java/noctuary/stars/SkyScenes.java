@@ -32,6 +32,11 @@ record SkyScenes(String name, double fwhm, double ellipticity, double beta, bool
         return new SkyScenes("nearly empty", fwhm, 0.1, 3, true, sky.frame());
     }
 
+    /** Of sky, nebula and readout at a place, electrons²: what {@link SkySimulator} assumes unless told. */
+    static double variance(String scene, double x, double y) {
+        return 100 + 25 + (scene.equals("nebula") ? filaments(x, y) : 0);
+    }
+
     @Override
     public String toString() {
         return name + " " + fwhm + " px, e " + ellipticity + ", beta " + beta;

@@ -16,11 +16,14 @@ public record EntryPage(
         String heroCaption,
         Markup note,
         List<Labelled> glance,
+        Advised advised,
         List<FactGroup> facts,
         List<FilterRow> filters,
         Stars stars,
         Drawing course,
         List<ObservationRow> observations,
+        List<String> drifts,
+        List<PlaneRow> planes,
         List<FrameRow> frames,
         List<VersionPart> versions,
         List<LostRow> lost,
@@ -35,6 +38,8 @@ public record EntryPage(
         facts = List.copyOf(facts);
         filters = List.copyOf(filters);
         observations = List.copyOf(observations);
+        drifts = List.copyOf(drifts);
+        planes = List.copyOf(planes);
         frames = List.copyOf(frames);
         versions = List.copyOf(versions);
         lost = List.copyOf(lost);
@@ -63,6 +68,9 @@ public record EntryPage(
     /** @param night such as {@code 18 October 2025}; empty when the entry has one night */
     public record ObservationRow(String night, String text, String evidence) {}
 
+    /** One colour of a stack of three. */
+    public record PlaneRow(String colour, String background, String noise, String fwhmPx) {}
+
     /** @param left why it adds no exposure, or empty */
     public record FrameRow(
             String name,
@@ -76,7 +84,8 @@ public record EntryPage(
             String stars,
             String left) {}
 
-    public record VersionPart(String name, String from, List<Step> steps, Plate plate) {}
+    /** @param effect null where nothing was compared */
+    public record VersionPart(String name, String from, List<Step> steps, Plate plate, VersionEffect effect) {}
 
     public record Step(String choice, String setting) {}
 

@@ -10,6 +10,7 @@ public record JournalPage(
         Drawing hours,
         Drawing sharpness,
         List<ChangeMark> changes,
+        Lessons lessons,
         Choices choices,
         List<EntryRow> entries,
         List<ProblemRow> problems) {
@@ -23,6 +24,13 @@ public record JournalPage(
 
     /** What the list can be narrowed to. */
     public record Choices(List<String> targets, List<String> rigs, List<String> sites, List<String> filters) {}
+
+    /** Open lessons, and the ways to all and to the sheet. */
+    public record Lessons(List<EntryPage.LessonRow> open, Link all, Link sheet) {
+        public Lessons {
+            open = List.copyOf(open);
+        }
+    }
 
     /** A dated change, marked on the sharpness chart. */
     public record ChangeMark(String date, Link change) {}

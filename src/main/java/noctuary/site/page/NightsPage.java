@@ -4,7 +4,12 @@ import java.util.List;
 
 /** The calendar of nights. */
 public record NightsPage(
-        Head head, List<Labelled> totals, List<Cause> causes, List<Drawing> calendars, List<Month> months) {
+        Head head,
+        List<Labelled> totals,
+        List<Cause> causes,
+        TimePart time,
+        List<Drawing> calendars,
+        List<Month> months) {
     public NightsPage {
         totals = List.copyOf(totals);
         causes = List.copyOf(causes);

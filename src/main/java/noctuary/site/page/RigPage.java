@@ -12,6 +12,7 @@ public record RigPage(
         List<PartRow> parts,
         List<FactRow> facts,
         List<CheckRow> checks,
+        DeskPart desk,
         List<StateRow> history,
         List<Labelled> payload,
         String payloadTotal,

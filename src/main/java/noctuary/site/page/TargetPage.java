@@ -2,8 +2,9 @@ package noctuary.site.page;
 
 import java.util.List;
 
-/** Every attempt on one target. */
-public record TargetPage(Head head, String name, String summary, Drawing growth, String patch, List<Attempt> attempts) {
+/** Every attempt on one target. @param framing in the fields of all rigs; null when the catalogue does not know it */
+public record TargetPage(
+        Head head, String name, String summary, Drawing growth, Drawing framing, String patch, List<Attempt> attempts) {
     public TargetPage {
         attempts = List.copyOf(attempts);
     }

@@ -1,0 +1,59 @@
+package noctuary.advice;
+
+import java.util.OptionalDouble;
+
+/**
+ * What an entry's sheet says of its noise.
+ *
+ * @param noiseE standard deviation of one pixel of one exposure, electrons; absent without single frames or gain
+ * @param whyNoNoise a reason, where it is absent
+ * @param subSeconds of one exposure
+ * @param totalSeconds counted
+ * @param darkE electrons of dark current in one exposure, from dark frames beside the lights
+ * @param bandingE what rows and columns scatter in excess, one exposure, electrons
+ * @param streak of the stack: standard deviation of the streaks over that of the rest of the noise
+ * @param stackBanding of the stack: excess of rows and columns over the noise
+ */
+record Depth(
+        OptionalDouble noiseE,
+        String whyNoNoise,
+        OptionalDouble subSeconds,
+        OptionalDouble totalSeconds,
+        OptionalDouble readNoiseE,
+        OptionalDouble darkE,
+        OptionalDouble bandingE,
+        OptionalDouble arcsecPerPx,
+        OptionalDouble streak,
+        OptionalDouble stackBanding,
+        double clippedBlackPercent,
+        double clippedWhitePercent) {
+
+    /** Squared noise that light brings: measured, less reading and dark current. A variance of counts is their number. */
+    OptionalDouble lightE() {
+        if (noiseE.isEmpty() || readNoiseE.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double rest = square(noiseE.getAsDouble()) - square(readNoiseE.getAsDouble()) - darkE.orElse(0);
+        return rest > 0 ? OptionalDouble.of(rest) : OptionalDouble.empty();
+    }
+
+    /** Electrons a second a pixel from sky and dark current: what reading is weighed against. */
+    OptionalDouble backgroundRate() {
+        OptionalDouble light = lightE();
+        return light.isPresent() && subSeconds.isPresent()
+                ? OptionalDouble.of((light.getAsDouble() + darkE.orElse(0)) / subSeconds.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    /** Electrons a second a square arcsecond from the sky. */
+    OptionalDouble skyRate() {
+        OptionalDouble light = lightE();
+        return light.isPresent() && subSeconds.isPresent() && arcsecPerPx.isPresent()
+                ? OptionalDouble.of(light.getAsDouble() / subSeconds.getAsDouble() / square(arcsecPerPx.getAsDouble()))
+                : OptionalDouble.empty();
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+}

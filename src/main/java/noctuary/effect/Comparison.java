@@ -1,0 +1,110 @@
+package noctuary.effect;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import noctuary.effect.Laying.Way;
+import noctuary.image.Plane;
+import noctuary.stars.Star;
+import noctuary.stars.StarField;
+import noctuary.stats.Robust;
+
+/** The whole way of one comparison. */
+final class Comparison {
+    private static final Way STILL = new Way(1, 0, 0, 0, 1, 0, true);
+    private static final double USUAL_FWHM_PX = 3;
+
+    private final Side from;
+    private final Side picture;
+    private final boolean colourAlike;
+
+    Comparison(Side from, Side picture) {
+        this.from = from;
+        this.picture = picture;
+        this.colourAlike = from.planes() == picture.planes();
+    }
+
+    Effect run(Supplier<Pixels> originPixels, Supplier<Pixels> picturePixels) {
+        Optional<Laying> laying = Laying.find(from, picture);
+        if (laying.isEmpty()) {
+            Pixels pixels = picturePixels.get();
+            return Report.unlaid(
+                    Ends.of(pixels), pixels.lossy(), "its stars do not fall on those of the picture it came from");
+        }
+        Spread spread = Spread.over(picture.width(), picture.height());
+        List<float[]> before =
+                sample(main(originPixels.get(), from), laying.get().way(), spread);
+        Pixels pixels = picturePixels.get();
+        List<Plane> main = main(pixels, picture);
+        List<Tile> tiles = tiles(spread, before, main, pixels);
+        Ends ends = Ends.of(pixels);
+        return new Report(from, laying.get(), tiles, fwhm(laying.get()))
+                .of(ends, pixels, transfer -> seen(main, pixels.white(), transfer));
+    }
+
+    /** The planes whose mean is compared: the middle one where both have colour, else all. */
+    private List<Plane> main(Pixels pixels, Side side) {
+        return colourAlike && side.planes() == 3 ? List.of(pixels.planes().get(1)) : pixels.planes();
+    }
+
+    private static List<float[]> sample(List<Plane> planes, Way way, Spread spread) {
+        Sampler sampler = new Sampler(planes, way);
+        return spread.places().stream().map(sampler::take).toList();
+    }
+
+    private static List<Tile> tiles(Spread spread, List<float[]> before, List<Plane> main, Pixels pixels) {
+        List<Tile> tiles = new ArrayList<>();
+        for (int t = 0; t < before.size(); t++) {
+            Spread.Place place = spread.places().get(t);
+            float[][] colours = pixels.planes().size() < 3
+                    ? new float[0][]
+                    : pixels.planes().stream()
+                            .map(plane -> shares(new Sampler(List.of(plane), STILL).take(place), pixels.white()))
+                            .toArray(float[][]::new);
+            float[] shown = shares(new Sampler(main, STILL).take(place), pixels.white());
+            tiles.add(new Tile(place.x(), place.y(), place.width(), place.height(), before.get(t), shown, colours));
+        }
+        return tiles;
+    }
+
+    private static float[] shares(float[] values, double white) {
+        for (int i = 0; i < values.length; i++) {
+            values[i] /= (float) white;
+        }
+        return values;
+    }
+
+    /** Width of the stars in pixels of the picture. */
+    private double fwhm(Laying laying) {
+        double[] widths = from.stars().stream()
+                .filter(Star::measured)
+                .mapToDouble(Star::fwhmPx)
+                .toArray();
+        return Math.max(1.5, laying.scale() * (widths.length == 0 ? USUAL_FWHM_PX : Robust.median(widths)));
+    }
+
+    /** The stars of the whole picture with its stretch undone. */
+    private static List<Star> seen(List<Plane> main, double white, Transfer transfer) {
+        int width = main.get(0).width();
+        int height = main.get(0).height();
+        float[] linear = new float[width * height];
+        IntStream.range(0, height).parallel().forEach(y -> {
+            float[] row = new float[width];
+            for (Plane plane : main) {
+                plane.copyRow(0, y, width, row, 0);
+                for (int x = 0; x < width; x++) {
+                    linear[y * width + x] += row[x] / (float) (white * main.size());
+                }
+            }
+            for (int i = y * width; i < (y + 1) * width; i++) {
+                linear[i] = (float) transfer.back(linear[i]);
+            }
+        });
+        StarField.Conditions conditions =
+                new StarField.Conditions(Optional.empty(), OptionalDouble.of(transfer.back(1)));
+        return StarField.measure(Plane.of(width, height, linear), conditions).stars();
+    }
+}

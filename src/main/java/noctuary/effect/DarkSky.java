@@ -1,0 +1,73 @@
+package noctuary.effect;
+
+import java.util.ArrayList;
+import java.util.List;
+import noctuary.stats.Selection;
+
+/**
+ * What the picture made of the true background.
+ *
+ * @param cutPercent share of its pixels that are black now, in any colour
+ * @param mainCutPercent share that is black on the plane that noise is compared on
+ * @param castPercent by which each of red, green and blue stands above the mean of the three; empty for grey, or where
+ *     the background is black
+ */
+record DarkSky(double cutPercent, double mainCutPercent, List<Double> castPercent) {
+    private static final double MOST_CUT_PERCENT = 40;
+
+    static DarkSky of(List<Block> blocks) {
+        long cut = 0;
+        long mainCut = 0;
+        long all = 0;
+        for (Block block : blocks) {
+            for (int i = 0; i < block.free().length; i++) {
+                if (block.free()[i]) {
+                    all++;
+                    mainCut += block.tile().picture()[block.at(i)] <= 0 ? 1 : 0;
+                    cut += black(block.tile(), block.at(i)) ? 1 : 0;
+                }
+            }
+        }
+        double percent = 100.0 * cut / all;
+        boolean colour = !blocks.isEmpty() && blocks.get(0).tile().colours().length == 3;
+        double main = 100.0 * mainCut / all;
+        return new DarkSky(percent, main, colour && main < MOST_CUT_PERCENT ? cast(blocks) : List.of());
+    }
+
+    private static boolean black(Tile tile, int at) {
+        if (tile.colours().length == 0) {
+            return tile.picture()[at] <= 0;
+        }
+        boolean black = false;
+        for (float[] colour : tile.colours()) {
+            black |= colour[at] <= 0;
+        }
+        return black;
+    }
+
+    private static List<Double> cast(List<Block> blocks) {
+        double[] level = new double[3];
+        double mean = 0;
+        for (int c = 0; c < 3; c++) {
+            level[c] = level(blocks, c);
+            mean += level[c] / 3;
+        }
+        List<Double> cast = new ArrayList<>();
+        for (double each : level) {
+            cast.add(100 * (each / mean - 1));
+        }
+        return cast;
+    }
+
+    /** Median over the pixels of all blocks; eight-bit steps are smoothed over. */
+    private static double level(List<Block> blocks, int colour) {
+        float[] values = new float[blocks.size() * Block.SIDE * Block.SIDE];
+        int count = 0;
+        for (Block block : blocks) {
+            float[] free = block.values(block.tile().colours()[colour]);
+            System.arraycopy(free, 0, values, count, free.length);
+            count += free.length;
+        }
+        return Selection.medianOfSteps(values, count);
+    }
+}

@@ -1,0 +1,58 @@
+package noctuary.effect;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import noctuary.stars.Star;
+import noctuary.stats.Robust;
+
+/**
+ * Shapes of the same stars on the origin and on the picture with its stretch undone.
+ *
+ * @param fwhmRatio median, widths on one scale
+ * @param fwhmRatioError standard error of it; NaN where absent
+ * @param ellipticityChange median, picture minus origin
+ */
+record SameStars(Amount fwhmRatio, double fwhmRatioError, Amount ellipticityChange) {
+    private static final int FEWEST = 8;
+    private static final double LEAST_SNR = 20;
+    /** Farthest that the same star may lie from its place, in star widths. */
+    private static final double REACH = 0.5;
+
+    static SameStars absent(String why) {
+        return new SameStars(Amount.absent(why), Double.NaN, Amount.absent(why));
+    }
+
+    static SameStars of(List<Star> origin, List<Star> picture, Laying laying) {
+        List<Double> ratios = new ArrayList<>();
+        List<Double> changes = new ArrayList<>();
+        for (Star star : origin) {
+            if (star.measured() && star.snr() >= LEAST_SNR) {
+                double[] at = laying.onPicture(star);
+                nearest(picture, at, REACH * star.fwhmPx() * laying.scale())
+                        .filter(Star::measured)
+                        .ifPresent(s -> {
+                            ratios.add(s.fwhmPx() / star.fwhmPx() / laying.scale());
+                            changes.add(s.ellipticity() - star.ellipticity());
+                        });
+            }
+        }
+        if (ratios.size() < FEWEST) {
+            return absent("only " + ratios.size() + " stars are measured in both");
+        }
+        double[] all = ratios.stream().mapToDouble(Double::doubleValue).toArray();
+        return new SameStars(
+                Amount.of(Robust.median(all)),
+                Robust.medianError(all),
+                Amount.of(Robust.median(
+                        changes.stream().mapToDouble(Double::doubleValue).toArray())));
+    }
+
+    private static Optional<Star> nearest(List<Star> stars, double[] at, double reach) {
+        return stars.stream()
+                .filter(s -> Math.abs(s.x() - at[0]) <= reach && Math.abs(s.y() - at[1]) <= reach)
+                .min(Comparator.comparingDouble(s -> Math.hypot(s.x() - at[0], s.y() - at[1])))
+                .filter(s -> Math.hypot(s.x() - at[0], s.y() - at[1]) <= reach);
+    }
+}

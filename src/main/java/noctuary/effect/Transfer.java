@@ -1,0 +1,93 @@
+package noctuary.effect;
+
+import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
+import noctuary.image.Asinh;
+
+/**
+ * The stretch from the origin's values to shares of white: a curve, bent by a table where it needs it. Never falls;
+ * ends at white, and, as a picture shows it, at black.
+ */
+final class Transfer {
+    private static final int KNOTS = 4096;
+
+    private final Curve curve;
+    private final boolean bent;
+    private final double first;
+    private final double step;
+    private final double[] from = new double[KNOTS];
+    private final double[] to = new double[KNOTS];
+
+    /**
+     * @param low lowest value of the origin
+     * @param high highest
+     * @param bends what is added to the curve
+     */
+    Transfer(Curve curve, Bends bends, double low, double high) {
+        this.curve = curve;
+        this.bent = !bends.none();
+        this.first = Asinh.asinh((low - curve.middle()) / curve.softness());
+        double last = Asinh.asinh((high - curve.middle()) / curve.softness());
+        this.step = Math.max(1e-12, (last - first) / (KNOTS - 1));
+        for (int k = 0; k < KNOTS; k++) {
+            from[k] = curve.middle() + curve.softness() * Math.sinh(first + k * step);
+            double value = Math.min(1, curve.at(from[k]) + bends.at(from[k]));
+            to[k] = k == 0 ? value : Math.max(to[k - 1], value);
+        }
+    }
+
+    Curve curve() {
+        return curve;
+    }
+
+    /** Whether the curve alone would not do. */
+    boolean bent() {
+        return bent;
+    }
+
+    /** The share of white that a value of the origin becomes; NaN for NaN. */
+    double forward(double value) {
+        double endless = endless(value);
+        return endless < 0 ? 0 : endless;
+    }
+
+    /** As {@link #forward}, below zero for what the picture cuts to black. */
+    double endless(double value) {
+        double place = (Asinh.asinh((value - curve.middle()) / curve.softness()) - first) / step;
+        if (!(place > 0)) {
+            return Double.isNaN(place) ? Double.NaN : to[0];
+        }
+        int k = (int) place;
+        return k >= KNOTS - 1 ? to[KNOTS - 1] : to[k] + (place - k) * (to[k + 1] - to[k]);
+    }
+
+    float[] forward(float[] values) {
+        return each(values, this::forward);
+    }
+
+    float[] endless(float[] values) {
+        return each(values, this::endless);
+    }
+
+    private static float[] each(float[] values, DoubleUnaryOperator of) {
+        float[] out = new float[values.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = (float) of.applyAsDouble(values[i]);
+        }
+        return out;
+    }
+
+    /** The origin's value that becomes {@code share}; at both ends the one nearest to the middle of the range. */
+    double back(double share) {
+        int at = Arrays.binarySearch(to, share);
+        if (at >= 0) {
+            return from[at];
+        }
+        int above = -at - 1;
+        if (above == 0 || above == KNOTS) {
+            return from[above == 0 ? 0 : KNOTS - 1];
+        }
+        double part = (share - to[above - 1]) / (to[above] - to[above - 1]);
+        return from[above - 1] + part * (from[above] - from[above - 1]);
+    }
+}

@@ -1,0 +1,121 @@
+package noctuary.effect;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.stream.Stream;
+import noctuary.image.Plane;
+import noctuary.stars.StarField;
+
+/** A sky of level 1000 with white noise of sigma 10, round Moffat stars and a broad nebula, all known. */
+final class PlantedSky {
+    static final int SIDE = 640;
+    static final double LEVEL = 1000;
+    static final double SIGMA = 10;
+    static final double FWHM = 3.6;
+    static final double BETA = 4;
+
+    private static final int REACH = 26;
+    private static final int FINE = 3;
+
+    private final List<double[]> stars = new ArrayList<>();
+    private final float[] pixels = new float[SIDE * SIDE];
+    private final Random dice;
+
+    /** @param count of stars on a loose grid, signal-to-noise ratios evenly in logarithm from {@code least} to 600 */
+    PlantedSky(long seed, int count, double least) {
+        this(seed, count, least, 60);
+    }
+
+    /** @param height of the nebula */
+    PlantedSky(long seed, int count, double least, double height) {
+        dice = new Random(seed);
+        int across = (int) Math.ceil(Math.sqrt(count));
+        double pace = (SIDE - 60.0) / across;
+        for (int i = 0; i < count; i++) {
+            double x = 30 + (i % across + 0.2 + 0.6 * dice.nextDouble()) * pace;
+            double y = 30 + (i / across + 0.2 + 0.6 * dice.nextDouble()) * pace;
+            double snr = least * Math.pow(600 / least, ((i * 37) % count + 0.5) / count);
+            stars.add(new double[] {x, y, flux(snr), snr});
+        }
+        for (int i = 0; i < pixels.length; i++) {
+            double dx = i % SIDE - 420.0;
+            double dy = i / SIDE - 200.0;
+            double nebula = height * Math.exp(-(dx * dx + dy * dy) / (2 * 70 * 70));
+            pixels[i] = (float) (LEVEL + SIGMA * dice.nextGaussian() + nebula);
+        }
+        stars.forEach(star -> add(pixels, star, 1));
+    }
+
+    /** A Gaussian core of this width under a matched filter: flux = snr sigma sqrt(4 pi) FWHM / 2.3548, nearly. */
+    static double flux(double snr) {
+        return snr * SIGMA * Math.sqrt(4 * Math.PI) * FWHM / 2.3548;
+    }
+
+    /** x, y, flux, signal-to-noise ratio. */
+    List<double[]> stars() {
+        return stars;
+    }
+
+    /** Places farther than 16 px from every star and the border, and well apart. */
+    List<double[]> emptyPlaces(int count) {
+        List<double[]> places = new ArrayList<>();
+        for (int i = 0; places.size() < count; i++) {
+            double[] place = {30 + i * 97.3 % 580, 30 + i * 61.7 % 580};
+            boolean free = Stream.concat(stars.stream(), places.stream())
+                    .allMatch(s -> Math.hypot(s[0] - place[0], s[1] - place[1]) > 16);
+            if (free) {
+                places.add(place);
+            }
+        }
+        return places;
+    }
+
+    float[] pixels() {
+        return pixels.clone();
+    }
+
+    /** Adds a star's light, integrated over the pixels, or takes it off. */
+    static void add(float[] pixels, double[] star, double times) {
+        double alpha = FWHM / 2 / Math.sqrt(Math.pow(2, 1 / BETA) - 1);
+        double norm = times * star[2] * (BETA - 1) / (Math.PI * alpha * alpha) / (FINE * FINE);
+        int cx = (int) Math.rint(star[0]);
+        int cy = (int) Math.rint(star[1]);
+        for (int y = Math.max(0, cy - REACH); y <= Math.min(SIDE - 1, cy + REACH); y++) {
+            for (int x = Math.max(0, cx - REACH); x <= Math.min(SIDE - 1, cx + REACH); x++) {
+                double sum = 0;
+                for (int k = 0; k < FINE * FINE; k++) {
+                    double dx = x + (k % FINE - 1) / (double) FINE - star[0];
+                    double dy = y + (k / FINE - 1) / (double) FINE - star[1];
+                    sum += Math.pow(1 + (dx * dx + dy * dy) / (alpha * alpha), -BETA);
+                }
+                pixels[y * SIDE + x] += (float) (norm * sum);
+            }
+        }
+    }
+
+    static Plane plane(float[] pixels) {
+        return Plane.of(SIDE, SIDE, pixels);
+    }
+
+    static Side side(float[]... planes) {
+        StarField field = StarField.measure(
+                plane(planes[planes.length / 2]), new StarField.Conditions(Optional.empty(), OptionalDouble.empty()));
+        return new Side(SIDE, SIDE, planes.length, field.stars());
+    }
+
+    /** The effect of going from linear pixels to a picture of shares of white. */
+    static Effect effect(float[] origin, float[]... picture) {
+        List<Plane> planes = new ArrayList<>();
+        for (float[] each : picture) {
+            planes.add(plane(each));
+        }
+        return Effect.measure(
+                side(origin),
+                () -> new Pixels(List.of(plane(origin)), Double.POSITIVE_INFINITY, false),
+                side(picture),
+                () -> new Pixels(planes, 1, false));
+    }
+}
