@@ -51,7 +51,7 @@ public record Review(
     /** One sentence for the verdict. */
     public String why() {
         if (change.kind() == ChangeKind.CHOICE) {
-            return "A choice alters a picture and not its frames: no measure of a night can tell what it did.";
+            return "A choice alters a picture and not its frames, so no night can tell; what it did to each picture stands under choices.";
         }
         return primary().map(MeasureReview::why).orElseGet(this::whyNothing);
     }

@@ -117,7 +117,12 @@ class DemoReviewTest {
         assertThat(corners.nights().before()).hasSize(5);
         assertThat(corners.nights().after()).hasSize(5);
         assertThat(corners.shift().getAsDouble()).isNegative();
-        assertThat(corners.verdict()).isIn(Verdict.BETTER, Verdict.TOO_FEW);
+        assertThat(corners.verdict()).isEqualTo(Verdict.BETTER);
+        double left = planted(review.change().after(), "corner_fwhm_px")
+                - planted(review.change().after(), "fwhm_px");
+        assertThat(corners.after().getAsDouble())
+                .as("planted 0.86 of the way to the corner, 1.33 arcsec a pixel")
+                .isCloseTo(1.33170 * left, within(0.1));
         assertThat(measures(review).get("fwhmArcsec").verdict())
                 .as("the middle is not much different, as planted")
                 .isNotIn(Verdict.BETTER, Verdict.WORSE);
