@@ -104,6 +104,14 @@ class DemoJournalTest {
                         "2025-08-22-m27");
     }
 
+    /** 1768 EUR less 1025 EUR, as the two rigs' notes add up. */
+    @Test
+    void aRigsPriceStandsBesideWhatItSurelyGave() throws Exception {
+        assertThat(Files.readString(site.resolve("rigs/heron/index.html")))
+                .contains("743 EUR more")
+                .contains("18 EUR more");
+    }
+
     @Test
     void everyLinkAndPictureResolves() throws Exception {
         assertThat(SiteLinks.broken(site)).isEmpty();
