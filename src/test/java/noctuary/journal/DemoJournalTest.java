@@ -88,6 +88,7 @@ class DemoJournalTest {
                 named.put(entry.get("slug").asText(), limits);
             }
         }
+        assertThat(named.get("2024-09-28-ngc7000")).containsExactly("limit-streaks");
         assertThat(named.get("2025-03-26-m51")).containsExactly("limit-guiding");
         assertThat(named.get("2025-04-26-m13")).containsExactly("limit-focus", "limit-altitude");
         assertThat(named.get("2025-06-14-ngc6888")).containsExactly("limit-spacing", "limit-altitude");
@@ -95,6 +96,7 @@ class DemoJournalTest {
         assertThat(named.keySet())
                 .as("besides these, only the two other nights with the short train")
                 .isSubsetOf(
+                        "2024-09-28-ngc7000",
                         "2025-03-26-m51",
                         "2025-04-26-m13",
                         "2025-05-24-m51",
