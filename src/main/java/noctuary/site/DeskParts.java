@@ -3,6 +3,7 @@ package noctuary.site;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import noctuary.advice.PriceOfGain;
 import noctuary.advice.RefocusRule;
 import noctuary.advice.RigDesk;
 import noctuary.measure.RigSheet;
@@ -35,8 +36,18 @@ final class DeskParts {
                 focal(),
                 desk.shapes().stream().map(this::shape).toList(),
                 focus(rule),
+                gains(),
                 table.columns(),
                 table.rows());
+    }
+
+    private List<DeskPart.GainRow> gains() {
+        return PriceOfGain.of(ledger.content().reviews(), ledger.content().rigs()).stream()
+                .filter(gain -> gain.rig().equals(rig.note().id()))
+                .map(gain -> new DeskPart.GainRow(
+                        Link.of(gain.what(), here.to(Address.change(gain.change()))),
+                        gain.sentences().stream().map(ledger.discretion()::text).toList()))
+                .toList();
     }
 
     private List<String> focus(RefocusRule rule) {

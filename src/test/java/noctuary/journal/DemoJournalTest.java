@@ -88,6 +88,7 @@ class DemoJournalTest {
                 named.put(entry.get("slug").asText(), limits);
             }
         }
+        assertThat(named.get("2024-09-28-ngc7000")).containsExactly("limit-streaks");
         assertThat(named.get("2025-03-26-m51")).containsExactly("limit-guiding");
         assertThat(named.get("2025-04-26-m13")).containsExactly("limit-focus", "limit-altitude");
         assertThat(named.get("2025-06-14-ngc6888")).containsExactly("limit-spacing", "limit-altitude");
@@ -95,6 +96,7 @@ class DemoJournalTest {
         assertThat(named.keySet())
                 .as("besides these, only the two other nights with the short train")
                 .isSubsetOf(
+                        "2024-09-28-ngc7000",
                         "2025-03-26-m51",
                         "2025-04-26-m13",
                         "2025-05-24-m51",
@@ -102,6 +104,14 @@ class DemoJournalTest {
                         "2025-06-27-m13",
                         "2025-07-25-m57",
                         "2025-08-22-m27");
+    }
+
+    /** 1768 EUR less 1025 EUR, as the two rigs' notes add up. */
+    @Test
+    void aRigsPriceStandsBesideWhatItSurelyGave() throws Exception {
+        assertThat(Files.readString(site.resolve("rigs/heron/index.html")))
+                .contains("743 EUR more")
+                .contains("18 EUR more");
     }
 
     @Test

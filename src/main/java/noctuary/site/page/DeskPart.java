@@ -7,6 +7,7 @@ import java.util.List;
  *
  * @param framing targets in the fields of all rigs; null without a field
  * @param focal sentences on focal length; empty without a frame matched to the sky
+ * @param gains what changes cost beside what they surely gave
  * @param focus when to refocus, and what expansion foretells
  */
 public record DeskPart(
@@ -15,6 +16,7 @@ public record DeskPart(
         List<String> focal,
         List<ShapeRow> shapes,
         List<String> focus,
+        List<GainRow> gains,
         List<SwapColumn> swaps,
         List<SwapRow> rows) {
     public DeskPart {
@@ -22,12 +24,19 @@ public record DeskPart(
         focal = List.copyOf(focal);
         shapes = List.copyOf(shapes);
         focus = List.copyOf(focus);
+        gains = List.copyOf(gains);
         swaps = List.copyOf(swaps);
         rows = List.copyOf(rows);
     }
 
     /** One night's field: widths in pixels, as printed with their errors. */
     public record ShapeRow(Link entry, String night, String centre, String rise, String tilt, String says) {}
+
+    public record GainRow(Link change, List<String> sentences) {
+        public GainRow {
+            sentences = List.copyOf(sentences);
+        }
+    }
 
     /** @param own whether the rig exists as it is */
     public record SwapColumn(String optics, String camera, boolean own) {}
