@@ -11,27 +11,14 @@ import java.util.List;
  */
 record Cells(List<float[]> origin, double[] picture) {
     static final int SIDE = 16;
-    private static final int MOST = 700;
     private static final double LEAST_FILLED = 0.6;
 
-    /** Pixels that are missing, black or white are left out, and cells with too many of them. */
+    /** Pixels that are missing or black are left out, and cells with too many of them, or with any white one. */
     static Cells of(List<Tile> tiles) {
         List<float[]> origin = new ArrayList<>();
         List<Double> picture = new ArrayList<>();
-        long all = tiles.stream()
-                .mapToLong(t -> (t.width() / SIDE) * (t.height() / SIDE))
-                .sum();
-        double pace = Math.max(1, (double) all / MOST);
-        long number = 0;
-        for (Tile tile : tiles) {
-            for (int y = 0; y + SIDE <= tile.height(); y += SIDE) {
-                for (int x = 0; x + SIDE <= tile.width(); x += SIDE) {
-                    if (Math.floor(number / pace) != Math.floor((number - 1) / pace)) {
-                        add(tile, x, y, origin, picture);
-                    }
-                    number++;
-                }
-            }
+        for (CellChoice.Place place : CellChoice.of(tiles, SIDE)) {
+            add(place.tile(), place.x(), place.y(), origin, picture);
         }
         return new Cells(
                 origin, picture.stream().mapToDouble(Double::doubleValue).toArray());
@@ -44,7 +31,10 @@ record Cells(List<float[]> origin, double[] picture) {
         for (int i = 0; i < values.length; i++) {
             int at = (y + i / SIDE) * tile.width() + x + i % SIDE;
             float p = tile.picture()[at];
-            if (p > 0 && p < 1 && !Float.isNaN(tile.origin()[at])) {
+            if (p >= 1) {
+                return;
+            }
+            if (p > 0 && !Float.isNaN(tile.origin()[at])) {
                 values[count++] = tile.origin()[at];
                 sum += p;
             }

@@ -17,11 +17,11 @@ final class SweepBand {
     private final int endsStep;
     private final BackgroundRows background;
     private final float[] line;
-    private final float[] residual;
-    private final float[] kept;
     private final int[] leftOut;
     private final float[] columnSum;
     private final int[] columnLeftOut;
+    private BackgroundRows.Line below;
+    private float rowSum;
     private long hot;
     private long cold;
 
@@ -34,8 +34,6 @@ final class SweepBand {
         this.endsStep = (long) lattice.width() * lattice.height() > MANY_PIXELS ? 4 : 1;
         this.background = new BackgroundRows(grid, 0, lattice.width());
         this.line = new float[lattice.width()];
-        this.residual = new float[lattice.width()];
-        this.kept = new float[lattice.width()];
         this.leftOut = new int[lattice.width()];
         this.columnSum = new float[lattice.width()];
         this.columnLeftOut = new int[lattice.width()];
@@ -59,12 +57,10 @@ final class SweepBand {
             if (y % endsStep == 0) {
                 ends.look(line);
             }
-            background.subtract(y, line, residual);
-            System.arraycopy(residual, 0, kept, 0, kept.length);
+            below = background.line(y);
             for (int column = 0; column < lattice.columns(); column++) {
                 rowMeans[y][column] = segment(y, column);
             }
-            addToColumns();
         }
         for (int x = 0; x < columnSum.length; x++) {
             int count = lattice.top(row + 1) - lattice.top(row) - columnLeftOut[x];
@@ -78,58 +74,48 @@ final class SweepBand {
         float clip = CLIP_SIGMAS * (sigma > 0 ? sigma : (float) grid.wholeSigma());
         int from = lattice.left(column);
         int to = lattice.left(column + 1);
-        int count = leaveOut(from, to, clip);
+        int count = add(from, to, clip);
         for (int i = 0; i < count; i++) {
             int x = leftOut[i];
             columnLeftOut[x]++;
-            single(x, y, residual[x], clip / CLIP_SIGMAS);
+            single(x, y, residual(x), clip / CLIP_SIGMAS);
         }
-        return sum(kept, from, to) / (to - from - count);
+        return rowSum / (to - from - count);
     }
 
-    /** Takes what is no background out of what is kept; returns how many pixels, their columns in {@link #leftOut}. */
-    private int leaveOut(int from, int to, float clip) {
+    /**
+     * Adds what is background to the sums of row and columns, all in one pass because every pixel goes through here;
+     * returns how many pixels are none, their columns in {@link #leftOut}.
+     */
+    private int add(int from, int to, float clip) {
+        float[] upper = below.upper();
+        float[] change = below.change();
+        float t = below.t();
+        float sum = 0;
         int count = 0;
         for (int x = from; x < to; x++) {
-            if (!(Math.abs(kept[x]) < clip)) {
-                kept[x] = 0;
+            float r = line[x] - (upper[x] + t * change[x]);
+            if (r > -clip && r < clip) {
+                sum += r;
+                columnSum[x] += r;
+            } else {
                 leftOut[count++] = x;
             }
         }
+        rowSum = sum;
         return count;
     }
 
-    /** Four sums side by side, so that none waits for the other. */
-    private static float sum(float[] values, int from, int to) {
-        float a = 0;
-        float b = 0;
-        float c = 0;
-        float d = 0;
-        int x = from;
-        for (; x < to - 3; x += 4) {
-            a += values[x];
-            b += values[x + 1];
-            c += values[x + 2];
-            d += values[x + 3];
-        }
-        for (; x < to; x++) {
-            a += values[x];
-        }
-        return a + b + (c + d);
-    }
-
-    private void addToColumns() {
-        for (int x = 0; x < columnSum.length; x++) {
-            columnSum[x] += kept[x];
-        }
+    private float residual(int x) {
+        return line[x] - below.at(x);
     }
 
     private void single(int x, int y, float r, float sigma) {
         if (!(Math.abs(r) > SINGLE_SIGMAS * sigma && Float.isFinite(r))) {
             return;
         }
-        boolean highest = (x == 0 || Math.abs(residual[x - 1]) < Math.abs(r) || residual[x - 1] * r < 0)
-                && (x == residual.length - 1 || Math.abs(residual[x + 1]) < Math.abs(r) || residual[x + 1] * r < 0);
+        boolean highest = (x == 0 || Math.abs(residual(x - 1)) < Math.abs(r) || residual(x - 1) * r < 0)
+                && (x == line.length - 1 || Math.abs(residual(x + 1)) < Math.abs(r) || residual(x + 1) * r < 0);
         if (highest && singles.standsAlone(x, y, r, sigma)) {
             hot += r > 0 ? 1 : 0;
             cold += r < 0 ? 1 : 0;
