@@ -16,6 +16,12 @@ final class Detector {
     /** Pixels around a pair of pixels within which its peak lies; even, so that the same rows make the mean as in the whole. */
     private static final int AROUND = 2;
 
+    /**
+     * Pixels that looking near one place costs, with what the filter reaches beyond. Where places crowd closer, filtering
+     * every pixel costs no more and misses no close pair.
+     */
+    private static final long ROOM = 20L * 20;
+
     private final Plane plane;
     private final Sampling sampling;
     private final BackgroundMesh mesh;
@@ -56,8 +62,10 @@ final class Detector {
         int width = Math.min(SIDE, plane.width() - x);
         int height = Math.min(SIDE, plane.height() - y);
         boolean wide = sampling.all() && test.filter().fwhm() >= Scout.NARROWEST && Math.min(width, height) > 1;
-        return wide
-                ? near(new Scout(plane, mesh, test, width).places(x, y, width, height))
+        List<int[]> places = wide ? new Scout(plane, mesh, test, width).places(x, y, width, height) : List.of();
+        boolean apart = places.size() * ROOM < (long) width * height;
+        return wide && apart
+                ? near(places)
                 : new FilteredTile(plane, sampling, mesh, test, width).search(x, y, width, height);
     }
 
