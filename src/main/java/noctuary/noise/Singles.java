@@ -38,12 +38,12 @@ final class Singles {
 
     /** @param residual of pixel (x, y), more than eight {@code sigma} off */
     boolean standsAlone(int x, int y, float residual, float sigma) {
-        lookAround(x, y);
-        double height = Math.abs(residual) / sigma;
-        double allowed = allowed(height);
-        if (neighbours(Math.signum(residual), 0) / sigma > allowed && !overLight(sigma)) {
+        double allowed = allowed(Math.abs(residual) / sigma);
+        lookBeside(x, y);
+        if (neighbours(Math.signum(residual), 0) / sigma > allowed && !overLight(x, y, sigma)) {
             return false;
         }
+        lookAround(x, y);
         int count = fillRing();
         double around = Selection.median(ring.clone(), count);
         double spread = Selection.sigma(ring, count, around);
@@ -60,12 +60,12 @@ final class Singles {
     }
 
     /** Whether the pixels two steps away, too, lie well off the background: the pixel stands in a nebula or a halo. */
-    private boolean overLight(float sigma) {
+    private boolean overLight(int x, int y, float sigma) {
         double sum = 0;
         int count = 0;
         for (int d = -2; d <= 2; d += 4) {
-            double beside = patchAt(d, 0);
-            double above = patchAt(0, d);
+            double beside = residual(x + d, y);
+            double above = residual(x, y + d);
             sum += (beside == beside ? beside : 0) + (above == above ? above : 0);
             count += 2;
         }
@@ -99,6 +99,15 @@ final class Singles {
             }
         }
         return count;
+    }
+
+    /** The nine pixels in the middle only: they settle the core of a star, which most are. */
+    private void lookBeside(int x, int y) {
+        for (int dy = -1; dy <= 1; dy++) {
+            for (int dx = -1; dx <= 1; dx++) {
+                patch[(dy + 2) * SIDE + dx + 2] = residual(x + dx, y + dy);
+            }
+        }
     }
 
     private void lookAround(int x, int y) {

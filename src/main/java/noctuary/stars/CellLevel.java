@@ -2,6 +2,7 @@ package noctuary.stars;
 
 import java.util.Arrays;
 import noctuary.stats.Robust;
+import noctuary.stats.Selection;
 
 /**
  * Robust mode and noise of a set of pixels: histogram clipped at 3 sigma about its median until it stands still, then
@@ -86,8 +87,7 @@ record CellLevel(double level, double noise, double fineNoise) {
             int k = 1 + (int) ((long) i * (n - 2) / count);
             difference[i] = Math.abs(2 * values[k] - values[k - 1] - values[k + 1]);
         }
-        Arrays.sort(difference);
-        return Robust.MAD_TO_SIGMA / Math.sqrt(6) * difference[count / 2];
+        return Robust.MAD_TO_SIGMA / Math.sqrt(6) * Selection.kth(difference, count, count / 2);
     }
 
     private static int[] histogram(float[] values, int n, double low, double bin) {
