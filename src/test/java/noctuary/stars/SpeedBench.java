@@ -26,7 +26,7 @@ import noctuary.stats.Robust;
  */
 public final class SpeedBench {
     private static final int ROUNDS = 7;
-    private static final int WARMING = 10;
+    private static final int WARMING = 30;
 
     private SpeedBench() {}
 
