@@ -42,11 +42,6 @@ public record Advice(
                 LessonBook.of(entries, limits));
     }
 
-    /** The desks alone, by rig. */
-    public static Map<String, RigDesk> desks(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        return RigDesks.of(contexts(journal, entries, rigs), rigs);
-    }
-
     private static List<EntryContext> contexts(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
         return entries.stream().map(e -> EntryContext.of(e, journal, rigs)).toList();
     }

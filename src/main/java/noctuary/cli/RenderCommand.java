@@ -9,7 +9,6 @@ import noctuary.journal.Rendering;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -23,11 +22,8 @@ final class RenderCommand implements Callable<Integer> {
     @Mixin
     private JournalOption journal;
 
-    @Option(
-            names = "--output",
-            paramLabel = "DIR",
-            description = "where the site goes (default: output in the journal)")
-    private Path output;
+    @Mixin
+    private OutputOption output;
 
     @Spec
     private CommandSpec spec;
@@ -37,7 +33,7 @@ final class RenderCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         Path root = journal.root();
-        Path site = output == null ? root.resolve("output") : output;
+        Path site = output.site(root);
         Rendering.Outcome outcome = Rendering.render(root, site, ProgressLine.on(err));
         tell(outcome, site.resolve("index.html").toString(), out, err);
         return ProblemList.faults(outcome.problems()).isEmpty() ? 0 : 1;

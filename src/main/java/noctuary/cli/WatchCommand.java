@@ -26,11 +26,8 @@ final class WatchCommand implements Callable<Integer> {
     @Mixin
     private JournalOption journal;
 
-    @Option(
-            names = "--output",
-            paramLabel = "DIR",
-            description = "where the site goes (default: output in the journal)")
-    private Path output;
+    @Mixin
+    private OutputOption output;
 
     @Option(
             names = "--port",
@@ -46,9 +43,7 @@ final class WatchCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         PrintWriter err = spec.commandLine().getErr();
         Path root = journal.root();
-        Path site = (output == null ? root.resolve("output") : output)
-                .toAbsolutePath()
-                .normalize();
+        Path site = output.site(root).toAbsolutePath().normalize();
         try (SiteServer server = serve(site)) {
             Watching.watch(root, site, ProgressLine.on(err), new Watching.Listener() {
                 @Override

@@ -74,6 +74,11 @@ public record FrameHeader(
         return HeaderReader.read(new CardIndex(cards), width, height, List.of());
     }
 
+    /** Whether the cards tell of several exposures in one image. */
+    public boolean combinesSeveral() {
+        return exposures.filter(n -> n.value() > 1).isPresent() || totalSeconds.isPresent();
+    }
+
     /** Right ascension and declination, degrees. */
     public record Centre(double raDeg, double decDeg) {}
 

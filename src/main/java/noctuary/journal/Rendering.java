@@ -52,6 +52,7 @@ public final class Rendering {
                     survey.rigs(),
                     survey.targets(),
                     survey.reviews().all(),
+                    survey.advice(),
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
                     versions);
             SiteWriter.write(content, Places.ownTemplates(root), draft);

@@ -38,8 +38,7 @@ record SeenFrame(Path path, FrameHeader header, Optional<String> target, Optiona
     }
 
     boolean isStack() {
-        return header.exposures().filter(n -> n.value() > 1).isPresent()
-                || header.totalSeconds().isPresent();
+        return header.combinesSeveral();
     }
 
     /** The entry's name, as long as no other rig has the same target that night. */

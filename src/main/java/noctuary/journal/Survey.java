@@ -34,7 +34,7 @@ record Survey(
         List<EntrySheet> entries,
         Map<String, RigSheet> rigs,
         List<TargetSheet> targets,
-        Reviews reviews,
+        Advice advice,
         List<Problem> problems) {
 
     private static final Comparator<EntrySheet> NEWEST_FIRST = Comparator.comparing(
@@ -51,14 +51,20 @@ record Survey(
         List<EntrySheet> entries =
                 journal.entries().stream().map(sheets::of).sorted(NEWEST_FIRST).toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
+        Advice advice = Advice.of(journal, entries, rigs);
         return new Survey(
                 journal,
                 files,
                 entries,
                 rigs,
                 TargetSheets.of(entries),
-                Reviews.of(journal, entries, rigs),
-                problems(journal, entries, rigs));
+                advice,
+                problems(journal, entries, rigs, advice));
+    }
+
+    /** Worked out anew at each call; not every command wants them. */
+    Reviews reviews() {
+        return Reviews.of(journal, entries, rigs);
     }
 
     private static Set<Path> wanted(Journal journal) {
@@ -70,15 +76,15 @@ record Survey(
         return files;
     }
 
-    private static List<Problem> problems(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
+    private static List<Problem> problems(
+            Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs, Advice advice) {
         List<Problem> problems = new ArrayList<>(journal.problems());
         rigs.values()
                 .forEach(rig -> rig.latest().checks().stream()
                         .filter(c -> c.level() != Check.Level.OK)
                         .forEach(c -> problems.add(
                                 Problem.notice(rig.note().file(), c.id(), c.text(), "see the rig's page"))));
-        Advice.of(journal, entries, rigs)
-                .desks()
+        advice.desks()
                 .forEach((id, desk) -> desk.findings().stream()
                         .filter(Finding::asksForAction)
                         .forEach(f -> problems.add(

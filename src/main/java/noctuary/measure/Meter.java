@@ -108,7 +108,6 @@ public final class Meter {
     }
 
     private static Kind kind(FrameHeader header) {
-        boolean several = header.exposures().filter(n -> n.value() > 1).isPresent();
-        return several || header.totalSeconds().isPresent() ? Kind.STACK : Kind.SINGLE;
+        return header.combinesSeveral() ? Kind.STACK : Kind.SINGLE;
     }
 }

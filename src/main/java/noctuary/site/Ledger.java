@@ -19,14 +19,12 @@ import noctuary.site.page.Link;
 final class Ledger {
     private final SiteContent content;
     private final Discretion discretion;
-    private final Advice advice;
     private final Map<String, EntrySheet> bySlug = new LinkedHashMap<>();
     private final Map<String, TargetSheet> targetOf = new HashMap<>();
 
     Ledger(SiteContent content) {
         this.content = content;
         this.discretion = new Discretion(content.journal());
-        this.advice = Advice.of(content.journal(), content.entries(), content.rigs());
         content.entries().forEach(sheet -> bySlug.put(sheet.entry().slug(), sheet));
         content.targets().forEach(target -> target.attempts().forEach(attempt -> targetOf.put(attempt.slug(), target)));
     }
@@ -40,7 +38,7 @@ final class Ledger {
     }
 
     Advice advice() {
-        return advice;
+        return content.advice();
     }
 
     Optional<EntrySheet> entry(String slug) {

@@ -2,6 +2,7 @@ package noctuary.site;
 
 import java.util.List;
 import java.util.Map;
+import noctuary.advice.Advice;
 import noctuary.entry.Journal;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
@@ -23,6 +24,7 @@ public record SiteContent(
         Map<String, RigSheet> rigs,
         List<TargetSheet> targets,
         List<Review> reviews,
+        Advice advice,
         Map<String, Map<String, Picture>> pictures,
         Map<String, List<VersionSheet>> versions) {
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import noctuary.advice.Advice;
 import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.entry.Settings;
@@ -61,6 +62,7 @@ final class Fixture {
                 FixtureRigs.sheets(),
                 targets(),
                 reviews(journal, sheets),
+                Advice.of(journal, sheets, FixtureRigs.sheets()),
                 FixturePictures.all(),
                 FixtureVersions.all(sheets));
     }
