@@ -39,7 +39,7 @@ final class AlignmentPairsFile {
                 t.shiftY());
         write(out, "F", pair.from());
         write(out, "T", pair.to());
-        pair.shared().forEach(p -> out.printf(Locale.ROOT, "S %.6f %.6f%n", p[0], p[1]));
+        pair.shared().forEach(p -> out.printf(Locale.ROOT, "S %.6f %.6f%n", p.x(), p.y()));
     }
 
     private static void write(PrintWriter out, String mark, List<Star> stars) {
