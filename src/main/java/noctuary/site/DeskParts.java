@@ -29,7 +29,6 @@ final class DeskParts {
 
     DeskPart part() {
         RefocusRule rule = ledger.advice().refocus().get(rig.note().id());
-        SwapTable table = new SwapTable(ledger, desk.swaps());
         return new DeskPart(
                 new AdvisedParts(ledger).findings(desk.findings()),
                 framing(),
@@ -37,8 +36,7 @@ final class DeskParts {
                 desk.shapes().stream().map(this::shape).toList(),
                 focus(rule),
                 gains(),
-                table.columns(),
-                table.rows());
+                desk.swaps().stream().map(w -> new SwapTable(ledger, w).part()).toList());
     }
 
     private List<DeskPart.GainRow> gains() {
