@@ -142,6 +142,6 @@ class RigDeskTest {
         EntrySheets sheets = new EntrySheets(journal, Meter::measure);
         List<EntrySheet> entries = journal.entries().stream().map(sheets::of).toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
-        return Advice.of(journal, entries, rigs).desks();
+        return Advice.of(journal, entries, rigs, Map.of()).desks();
     }
 }
