@@ -11,14 +11,10 @@ import noctuary.fits.FrameKind;
 import noctuary.measure.Figure;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
-import noctuary.sky.Catalogue;
 import noctuary.stats.Robust;
 
 /** Takes from an entry's sheet what bears on its depth. */
 final class DepthReader {
-    /** Long axis over short axis, from the catalogue. */
-    private static final double STREAK_LIKE = 2.5;
-
     private final EntryContext context;
     private final List<FrameSheet> singles;
 
@@ -52,25 +48,12 @@ final class DepthReader {
                 dark(gain, readNoise),
                 product(median(f -> f.defects().flatMap(DepthReader::banding)), gain),
                 context.number(Figure.IMAGE_SCALE),
-                drawnOut()
-                        ? OptionalDouble.empty()
-                        : stack.flatMap(FrameReport::defects)
-                                .map(FrameReport.Blemishes::driftStreak)
-                                .orElseGet(OptionalDouble::empty),
+                stack.flatMap(FrameReport::defects)
+                        .map(FrameReport.Blemishes::driftStreak)
+                        .orElseGet(OptionalDouble::empty),
                 stackBanding(stack),
                 clipped(FrameReport.Blemishes::clippedBlackPercent),
                 clipped(FrameReport.Blemishes::clippedWhitePercent));
-    }
-
-    /** Whether the target itself is a streak, so that streaks in the background may be its own light. */
-    private boolean drawnOut() {
-        return context.sheet()
-                .target()
-                .value()
-                .flatMap(Catalogue::find)
-                .filter(o -> o.widthArcmin() > STREAK_LIKE * o.heightArcmin()
-                        || o.heightArcmin() > STREAK_LIKE * o.widthArcmin())
-                .isPresent();
     }
 
     private String whyNoNoise(OptionalDouble gain) {

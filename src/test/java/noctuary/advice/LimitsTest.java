@@ -31,6 +31,19 @@ class LimitsTest {
         assertThat(findings.get(0).evidence()).isNotBlank();
     }
 
+    /** Near a tenth of width or noise it may go unsaid, but nothing else is blamed. */
+    @ParameterizedTest
+    @EnumSource(PlantedImage.Trouble.class)
+    void aFaintTroubleIsNamedRightlyOrNotAtAll(PlantedImage.Trouble trouble) {
+        for (double share : new double[] {0.3, 0.6, 0.9}) {
+            List<Finding> findings = keeper.next(PlantedImage.faint(trouble, 47, share));
+            assertThat(findings)
+                    .as(share + " of a mild trouble")
+                    .extracting(Finding::id)
+                    .isSubsetOf(trouble.finding, PlantedImage.Trouble.NONE.finding);
+        }
+    }
+
     /** Frames and their mean, nothing planted: the noise falls as the root of their number. */
     @Test
     void theNoiseOfACleanStackFallsWithTheRootOfTheTime() {
