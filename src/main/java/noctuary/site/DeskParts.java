@@ -81,7 +81,10 @@ final class DeskParts {
                         ? "; the note says " + Numerals.fixed(f.nominalMm(), 1) + "\u00a0mm."
                         : "."));
         if (f.factor().isPresent()) {
-            lines.add("True factor of corrector or reducer: " + Numerals.fixed(f.factor(), 4)
+            double share = f.spreadMm() / f.measuredMm();
+            String error =
+                    spread.isEmpty() ? "" : " ± " + Numerals.fixed(f.factor().getAsDouble() * share, 4);
+            lines.add("True factor of corrector or reducer: " + Numerals.fixed(f.factor(), 4) + error
                     + ", if the telescope’s own focal length is as written.");
         }
         return lines;
