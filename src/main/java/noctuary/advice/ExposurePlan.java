@@ -56,14 +56,15 @@ public record ExposurePlan(
         }
 
         public String evidence() {
-            String error = rateError.isPresent() ? " ± " + Words.amount(rateError.getAsDouble(), "e") : "";
+            int decimals = Math.max(0, 2 - (int) Math.floor(Math.log10(rate)));
+            String error = rateError.isPresent() ? " ± " + Words.fixed(rateError.getAsDouble(), decimals) : "";
             String level = levelRate.isPresent()
                     ? Words.say("; by its level above the dark frames %s", Words.amount(levelRate.getAsDouble(), "e"))
                     : "";
             return Words.say(
-                    "read noise %s; %s%s a second a pixel from the sky by its noise%s%s",
+                    "read noise %s; %s%s e a second a pixel from the sky by its noise%s%s",
                     Words.amount(readNoiseE, "e"),
-                    Words.amount(rate, "e"),
+                    Words.fixed(rate, decimals),
                     error,
                     starFree ? ", stars left out" : ", in which stars too faint to be found count",
                     level);

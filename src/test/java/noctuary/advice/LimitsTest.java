@@ -51,7 +51,7 @@ class LimitsTest {
                 .orElseThrow();
         assertThat(growth.stack()).isCloseTo(growth.foretold(), withinPercentage(8));
         assertThat(growth.hasFloor()).isFalse();
-        assertThat(growth.sentence()).endsWith("So far the noise falls with the root of the time.");
+        assertThat(growth.sentence()).endsWith("The stack is as quiet as its frames let it be.");
     }
 
     @Test
