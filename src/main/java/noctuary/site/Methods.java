@@ -57,6 +57,7 @@ final class Methods {
         titles.put("limits", "What limits an image");
         titles.put("exposure-wanted", "Exposure still wanted");
         titles.put("spacing-tilt", "Spacing and tilt from star shapes");
+        titles.put("what-if", "What an exchange changes");
         titles.put("refocus", "When to refocus");
         titles.put("dark-hours", "Where the dark went");
         titles.put("lessons", "Lessons");
