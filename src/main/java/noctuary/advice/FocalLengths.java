@@ -41,13 +41,8 @@ final class FocalLengths {
 
     /** Arcsec a sensor pixel, of the first file whose header lies on the sky. */
     private static OptionalDouble skyScale(EntryContext entry) {
-        List<FrameSheet> files = new ArrayList<>(entry.lights());
-        entry.sheet().stack().ifPresent(files::add);
-        return files.stream()
-                .filter(f -> f.header().flatMap(h -> h.sky()).isPresent())
-                .mapToDouble(f ->
-                        f.header().orElseThrow().sky().orElseThrow().value().arcsecPerPx()
-                                / f.header().orElseThrow().binning())
+        return SharedStars.onSky(entry).flatMap(FrameSheet::header).stream()
+                .mapToDouble(h -> h.sky().orElseThrow().value().arcsecPerPx() / h.binning())
                 .findFirst();
     }
 

@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
  * @param seeing the keeper's own star widths, all rigs, arcsec
  * @param sampling pixels across the middle of those widths with this rig
  * @param focal effective focal length as the sky told it
+ * @param byStars the same by stars shared with another rig's file; only without {@code focal}
+ * @param whyNoFocal why there is neither; empty where there is one, or no entry
  * @param shapes spacing and tilt as the star shapes tell, latest first
  * @param swaps one part exchanged, a table each
  * @param warmth what expansion alone foretells of the focus, a sentence
@@ -20,6 +22,8 @@ public record RigDesk(
         Optional<Spread> seeing,
         Optional<Spread> sampling,
         Optional<Focal> focal,
+        Optional<ByStars> byStars,
+        String whyNoFocal,
         List<Shape> shapes,
         List<WhatIf> swaps,
         Optional<String> warmth,
@@ -41,6 +45,16 @@ public record RigDesk(
      */
     public record Focal(
             int nights, double measuredMm, double spreadMm, OptionalDouble nominalMm, OptionalDouble factor) {}
+
+    /**
+     * Focal length from the scale of a file that lies on the sky and the ratio of scales.
+     *
+     * @param errorMm from the scatter of the stars
+     * @param stars shared
+     * @param slug of the rig's own entry
+     * @param reference slug of the entry whose file lies on the sky
+     */
+    public record ByStars(double mm, double errorMm, int stars, String slug, String reference) {}
 
     /**
      * One night's field, pixels.

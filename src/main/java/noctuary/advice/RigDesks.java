@@ -51,7 +51,18 @@ final class RigDesks {
         sampling.flatMap(s -> SamplingAdvice.of(s, seeing.orElseThrow(), figures))
                 .ifPresent(findings::add);
         findings.addAll(FocalLengths.findings(focal, lengths));
-        return new RigDesk(seeing, sampling, focal, shapes(own), swaps.around(id), Warmth.sentence(figures), findings);
+        Optional<RigDesk.ByStars> byStars = focal.isPresent() ? Optional.empty() : SharedStars.focal(own, entries);
+        boolean none = focal.isEmpty() && byStars.isEmpty() && !own.isEmpty();
+        return new RigDesk(
+                seeing,
+                sampling,
+                focal,
+                byStars,
+                none ? SharedStars.whyNone(own) : "",
+                shapes(own),
+                swaps.around(id),
+                Warmth.sentence(figures),
+                findings);
     }
 
     /** Widths of all nights with a width, whatever the rig: the air is the same for all. */

@@ -40,17 +40,28 @@ final class FrameStacker {
      */
     void add(Plane plane, Optional<Alignment> to, double level, double light) {
         float[] sum = sums[frames++ % 2];
+        double[] origin = carried(to, left, top);
+        double[] end = carried(to, left + stride, top);
+        double alongX = end[0] - origin[0];
+        double alongY = end[1] - origin[1];
+        boolean mirrored = to.isPresent() && to.get().mirrored();
+        double upX = mirrored ? alongY : -alongY;
+        double upY = mirrored ? -alongX : alongX;
+        float by = (float) (1 / light);
         for (int y = 0; y < height; y++) {
+            double fromX = origin[0] + y * upX;
+            double fromY = origin[1] + y * upY;
             for (int x = 0; x < width; x++) {
-                double u = left + (double) x * stride;
-                double v = top + (double) y * stride;
-                double[] at = to.isPresent() ? to.get().apply(u, v) : new double[] {u, v};
-                int px = nearest(at[0], phaseX);
-                int py = nearest(at[1], 0);
+                int px = nearest(fromX + x * alongX, phaseX);
+                int py = nearest(fromY + x * alongY, 0);
                 boolean there = px >= 0 && py >= 0 && px < plane.width() && py < plane.height();
-                sum[y * width + x] += there ? (float) ((plane.at(px, py) - level) / light) : Float.NaN;
+                sum[y * width + x] += there ? (float) (plane.at(px, py) - level) * by : Float.NaN;
             }
         }
+    }
+
+    private static double[] carried(Optional<Alignment> to, double x, double y) {
+        return to.isPresent() ? to.get().apply(x, y) : new double[] {x, y};
     }
 
     private int nearest(double position, int phase) {

@@ -4,8 +4,8 @@ import java.util.Optional;
 
 /** Whether two joints screw together, and if not, why and what would join them. */
 final class Mating {
-    /** Nominal sizes are the same within this, mm: rounding of inches. */
-    private static final double SAME_DIAMETER_MM = 0.05;
+    /** Nominal sizes are the same within this, mm: rounding of inches, and a third of what ISO 965-1 lets 6g vary. */
+    static final double SAME_DIAMETER_MM = 0.05;
     /** 24 threads an inch are written as 1.058 or 1.06 mm. */
     private static final double SAME_PITCH_MM = 0.005;
 

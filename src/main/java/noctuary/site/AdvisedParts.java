@@ -10,11 +10,13 @@ import noctuary.advice.LimitReport;
 import noctuary.advice.NoiseFall;
 import noctuary.advice.NoiseGrowth;
 import noctuary.advice.Term;
+import noctuary.draw.NoiseByTime;
 import noctuary.entry.Site;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.NoiseOverTime;
 import noctuary.measure.RigSheet;
 import noctuary.site.page.Advised;
+import noctuary.site.page.Drawing;
 
 /** Advice on one entry as printed. */
 final class AdvisedParts {
@@ -74,6 +76,7 @@ final class AdvisedParts {
                 plan.growth().map(NoiseGrowth::sentence).orElse(""),
                 plan.fall().map(NoiseFall::sentence).orElse(""),
                 plan.fall().map(AdvisedParts::falling).orElse(List.of()),
+                plan.fall().map(AdvisedParts::chart).orElse(null),
                 plan.deeper().stream().map(d -> deeper(plan, d)).toList(),
                 plan.elsewhere().stream().map(this::place).toList());
     }
@@ -88,6 +91,16 @@ final class AdvisedParts {
                         Numerals.fixed(p.fresh(), 2),
                         Numerals.fixed(first.fresh() * Math.sqrt((double) first.frames() / p.frames()), 2)))
                 .toList();
+    }
+
+    private static Drawing chart(NoiseFall fall) {
+        List<NoiseByTime.Point> points = fall.course().points().stream()
+                .map(p -> new NoiseByTime.Point(p.seconds(), p.noise(), p.fresh()))
+                .toList();
+        return Charts.drawing(
+                new NoiseByTime("Noise against time", "noise of a pixel, counts of the first frame", points),
+                "noise-by-time",
+                "Noise against time: what averages out follows the line.");
     }
 
     static Advised.DeeperRow deeper(ExposurePlan plan, ExposurePlan.Deeper row) {

@@ -69,7 +69,28 @@ final class DeskParts {
     }
 
     private List<String> focal() {
-        return desk.focal().map(DeskParts::focal).orElse(List.of());
+        if (desk.focal().isPresent()) {
+            return focal(desk.focal().get());
+        }
+        if (desk.byStars().isPresent()) {
+            return List.of(byStars(desk.byStars().get()));
+        }
+        return desk.whyNoFocal().isEmpty()
+                ? List.of()
+                : List.of("Effective focal length not measured: " + desk.whyNoFocal() + ".");
+    }
+
+    private String byStars(RigDesk.ByStars f) {
+        return "Effective focal length by stars shared with an image of known scale: " + Numerals.fixed(f.mm(), 1)
+                + " ± " + Numerals.fixed(f.errorMm(), 1) + "\u00a0mm, from "
+                + Numerals.count(f.stars(), "star", "stars") + " of " + title(f.slug()) + ", scale of "
+                + title(f.reference()) + ".";
+    }
+
+    private String title(String slug) {
+        return ledger.entry(slug)
+                .map(sheet -> ledger.entryLink(here, sheet).text())
+                .orElse(slug);
     }
 
     private static List<String> focal(RigDesk.Focal f) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import noctuary.entry.Journal;
+import noctuary.image.Plane;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.EntrySheets;
 import noctuary.measure.FrameDraft;
@@ -15,6 +16,9 @@ import noctuary.measure.Meter;
 import noctuary.measure.RigSheet;
 import noctuary.measure.RigSheets;
 import noctuary.measure.SmallJournal;
+import noctuary.stars.sim.Dice;
+import noctuary.stars.sim.SkySimulator;
+import noctuary.stars.sim.StarShape;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -41,6 +45,50 @@ class RigDeskTest {
                         "The sky says 720.0 mm of focal length, the note 712.5 mm.",
                         "On 2025-05-03 the focal length was 2.6 % longer than on the other nights: something in the train "
                                 + "sat elsewhere.");
+    }
+
+    /** 480 mm and 3.76 µm show the stars of a 720 mm field with 3.3 µm: the ratio of scales is 1.7090 by arithmetic. */
+    @Test
+    void whereNoFileLiesOnTheSkySharedStarsTellTheFocalLength() {
+        SmallJournal journal = new SmallJournal(folder);
+        journal.file("rigs/wren.md", "---", "name: Wren", "camera: {pixel: 3.76 µm, width: 400, height: 300}", "---");
+        journal.entry("known", "rig: heron", "target: M 13", "frames: [\"*.fits\"]");
+        journal.frame("known", "l.fits", onSky(FrameDraft.of(clusterOf(206.264806 * 3.3 / 720, 0, 7)), 1, 720));
+        journal.entry("other", "rig: wren", "target: M 13", "frames: [\"*.fits\"]");
+        journal.frame("other", "l.fits", FrameDraft.of(clusterOf(206.264806 * 3.76 / 480, 25, 8)));
+        RigDesk wren = desks().get("wren");
+        assertThat(wren.focal()).isEmpty();
+        RigDesk.ByStars found = wren.byStars().orElseThrow();
+        assertThat(found.mm()).isCloseTo(480, within(3 * found.errorMm()));
+        assertThat(found.errorMm()).isBetween(0.005, 1.0);
+        assertThat(found.stars()).isGreaterThan(15);
+        assertThat(found.reference()).isEqualTo("known");
+        assertThat(desks().get("heron").byStars()).as("the sky itself tells").isEmpty();
+    }
+
+    @Test
+    void withoutSharedStarsThereIsAReasonInstead() {
+        SmallJournal journal = new SmallJournal(folder);
+        journal.entry("alone", "rig: heron", "target: M 13", "frames: [\"*.fits\"]");
+        journal.frame("alone", "l.fits", FrameDraft.stars(3, 5));
+        RigDesk heron = desks().get("heron");
+        assertThat(heron.byStars()).isEmpty();
+        assertThat(heron.whyNoFocal()).startsWith("no file of this rig carries coordinates of the sky");
+    }
+
+    /** The same 60 stars over 700 arcsec, turned. */
+    private static Plane clusterOf(double arcsecPerPx, double turnedDeg, long seed) {
+        SkySimulator sky = new SkySimulator(480, 400, seed).shape(StarShape.constant(2.8, 0, 0, 3.5));
+        Dice field = new Dice(77);
+        double cos = Math.cos(Math.toRadians(turnedDeg));
+        double sin = Math.sin(Math.toRadians(turnedDeg));
+        for (int n = 0; n < 60; n++) {
+            double u = field.uniform(-190, 190) / arcsecPerPx;
+            double v = field.uniform(-160, 160) / arcsecPerPx;
+            double light = 4000 * Math.pow(20, field.uniform(0, 1));
+            sky.light(240 + u * cos - v * sin, 200 + u * sin + v * cos, light);
+        }
+        return sky.frame().plane();
     }
 
     /** Wren's 3.76 µm behind Heron's 712.5 mm: 206.264806 x 3.76 / 712.5 = 1.088499 arcsec a pixel, by hand. */
@@ -118,23 +166,23 @@ class RigDeskTest {
     }
 
     private static void matchedToTheSky(SmallJournal journal, String slug, int day, double focalMm) {
-        double degrees = 206.264806 * 3.3 / focalMm / 3600;
         journal.entry(slug, "rig: heron", "frames: [\"*.fits\"]");
-        journal.frame(
-                slug,
-                "l.fits",
-                FrameDraft.empty(200, 150, day)
-                        .card("DATE-OBS", "'2025-05-0" + day + "T22:00:00'")
-                        .card("CTYPE1", "'RA---TAN'")
-                        .card("CTYPE2", "'DEC--TAN'")
-                        .card("CRVAL1", "150.0")
-                        .card("CRVAL2", "20.0")
-                        .card("CRPIX1", "100.5")
-                        .card("CRPIX2", "75.5")
-                        .card("CD1_1", String.format(Locale.ROOT, "%.12f", -degrees))
-                        .card("CD1_2", "0.0")
-                        .card("CD2_1", "0.0")
-                        .card("CD2_2", String.format(Locale.ROOT, "%.12f", degrees)));
+        journal.frame(slug, "l.fits", onSky(FrameDraft.empty(200, 150, day), day, focalMm));
+    }
+
+    private static FrameDraft onSky(FrameDraft draft, int day, double focalMm) {
+        double degrees = 206.264806 * 3.3 / focalMm / 3600;
+        return draft.card("DATE-OBS", "'2025-05-0" + day + "T22:00:00'")
+                .card("CTYPE1", "'RA---TAN'")
+                .card("CTYPE2", "'DEC--TAN'")
+                .card("CRVAL1", "150.0")
+                .card("CRVAL2", "20.0")
+                .card("CRPIX1", "100.5")
+                .card("CRPIX2", "75.5")
+                .card("CD1_1", String.format(Locale.ROOT, "%.12f", -degrees))
+                .card("CD1_2", "0.0")
+                .card("CD2_1", "0.0")
+                .card("CD2_2", String.format(Locale.ROOT, "%.12f", degrees));
     }
 
     private Map<String, RigDesk> desks() {

@@ -34,7 +34,7 @@ public final class Gallery {
         for (String theme : THEMES.keySet()) {
             Files.writeString(folder.resolve(theme + ".html"), page(theme, css), StandardCharsets.UTF_8);
             String frame = "<!doctype html><title>narrow</title><body style=\"margin:0;background:#777\">"
-                    + "<iframe src=\"" + theme + ".html\" width=\"390\" height=\"7400\" style=\"border:0\"></iframe>";
+                    + "<iframe src=\"" + theme + ".html\" width=\"390\" height=\"7800\" style=\"border:0\"></iframe>";
             Files.writeString(folder.resolve(theme + "-390.html"), frame, StandardCharsets.UTF_8);
         }
     }
@@ -56,6 +56,7 @@ public final class Gallery {
         charts.put("filters", Samples.filters());
         charts.put("strength", Samples.strength());
         charts.put("framing", Samples.framing());
+        charts.put("noise-by-time", SmallCharts.noiseByTime());
         return charts;
     }
 

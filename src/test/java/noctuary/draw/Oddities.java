@@ -42,6 +42,8 @@ final class Oddities {
         charts.put("zones", new ZoneMap(words, 100, 80, words, copies(count, new ZoneMap.Zone(1, 1, 9, value, 0, 0))));
         var setting = new StrengthPlot.Point(value, value, words, words, words);
         charts.put("strength", new StrengthPlot(words, words, words, series, copies(count, setting)));
+        var mean = new NoiseByTime.Point(value, value, value);
+        charts.put("noise-by-time", new NoiseByTime(words, words, copies(count, mean)));
         charts.putAll(timed(words, count, value));
         charts.putAll(flat(words, count, value));
         return charts;

@@ -58,7 +58,20 @@ final class SmallCharts {
         charts.put("filters", Samples.filters());
         charts.put("strength", Samples.strength());
         charts.put("framing", Samples.framing());
+        charts.put("noise-by-time", noiseByTime());
         return charts;
+    }
+
+    /** Sixteen exposures of five minutes, with something that stays. */
+    static NoiseByTime noiseByTime() {
+        return new NoiseByTime(
+                "Noise against time",
+                "noise of a pixel, counts",
+                List.of(
+                        new NoiseByTime.Point(600, 9.95, 9.84),
+                        new NoiseByTime.Point(1200, 7.2, 7.01),
+                        new NoiseByTime.Point(2400, 5.39, 4.93),
+                        new NoiseByTime.Point(4800, 4.2, 3.5)));
     }
 
     private static Trend trend() {

@@ -95,7 +95,6 @@ class StepStrengthTest {
     @Test
     void theFitOfTheTestKnowsWhatAGaussianDoes() {
         double wider = Steps.smoothedFwhm(PlantedSky.FWHM, PlantedSky.BETA, 1) / PlantedSky.FWHM;
-        assertThat(WidthFit.inNoise(o -> Steps.gaussian(o, 1), 150))
-                .isCloseTo(wider, within(0.01 * wider));
+        assertThat(WidthFit.inNoise(o -> Steps.gaussian(o, 1), 150)).isCloseTo(wider, within(0.01 * wider));
     }
 }

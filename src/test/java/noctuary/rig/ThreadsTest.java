@@ -3,12 +3,13 @@ package noctuary.rig;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The tables of screw threads, quoted from memory; tolerances (ISO 965, classes of ASME B1.1) are not modelled. */
+/** The tables of screw threads, quoted from memory. Joints are judged by nominal sizes, as parts are marked. */
 class ThreadsTest {
     /** ISO 261 and 262, coarse pitches of M3 to M64 in order. */
     @ParameterizedTest
@@ -49,5 +50,31 @@ class ThreadsTest {
     void metricAndInchPitchesAreNotTakenForEachOther() {
         assertThat(Threads.standardTpi(Threads.MM_PER_INCH / 0.6)).isFalse();
         assertThat(Threads.standardMetricPitch(Threads.MM_PER_INCH / 24)).isFalse();
+    }
+
+    /**
+     * ISO 965-1, the usual classes 6g outside and 6H inside, from memory: M42 x 0.75 male may lie 0.022 to 0.162 mm
+     * below its nominal size (deviation 15 + 11 P, tolerance 180 P^(2/3) - 3.15 / sqrt(P) µm, rounded as tabled), the
+     * inside of its nut 0 to 0.190 mm above the basic one. So two nominal sizes taken for one differ by less than two
+     * males of one size may, and the loosest pair still bites by more than half of the profile.
+     */
+    @Test
+    void whatIsTakenForOneSizeLiesWithinTheToleranceOfOne() {
+        double deviation = 0.022;
+        double tolerance = 0.140;
+        double inside = 0.190;
+        assertThat((15 + 11 * 0.75) / 1000).isCloseTo(deviation, within(0.002));
+        assertThat((180 * Math.pow(0.75, 2.0 / 3) - 3.15 / Math.sqrt(0.75)) / 1000)
+                .isCloseTo(tolerance, within(0.006));
+        double bite = Threads.profileDepthMm(0.75) - deviation - tolerance - inside;
+        assertThat(bite).isGreaterThan(0.5 * Threads.profileDepthMm(0.75));
+        assertThat(Mating.SAME_DIAMETER_MM).isLessThan(tolerance);
+        assertThat(hindrance(42, 42 + 0.9 * Mating.SAME_DIAMETER_MM)).isEmpty();
+        assertThat(hindrance(42, 42 + deviation + tolerance)).isPresent();
+    }
+
+    private static Optional<String> hindrance(double maleMm, double femaleMm) {
+        return Mating.hindrance(
+                new RigSpec.Joint("male", maleMm, 0.75, true), new RigSpec.Joint("female", femaleMm, 0.75, false));
     }
 }

@@ -28,6 +28,7 @@ public record Advised(List<FindingRow> findings, List<BudgetPart> budgets, Strin
     /**
      * @param growth whether the stack is as quiet as its frames foretell; empty where nothing tells
      * @param fall whether noise falls with time, by the entry's own frames; empty where nothing tells
+     * @param fallChart null where there is no {@code fall}
      */
     public record Wanted(
             String total,
@@ -36,6 +37,7 @@ public record Advised(List<FindingRow> findings, List<BudgetPart> budgets, Strin
             String growth,
             String fall,
             List<FallRow> falling,
+            Drawing fallChart,
             List<DeeperRow> deeper,
             List<PlaceRow> places) {
         public Wanted {
