@@ -64,7 +64,8 @@ final class Fixture {
                 reviews(journal, sheets),
                 Advice.of(journal, sheets, FixtureRigs.sheets()),
                 FixturePictures.all(),
-                FixtureVersions.all(sheets));
+                FixtureVersions.all(sheets),
+                FixtureSkies.all());
     }
 
     private static List<Review> reviews(Journal journal, List<EntrySheet> sheets) {
