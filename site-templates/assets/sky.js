@@ -199,7 +199,7 @@
       seam.step = 10;
       seam.value = 500;
       seam.setAttribute("aria-label", "Seam between the two pictures");
-      desk.appendChild(seam);
+      home.querySelector(".sky-foot").appendChild(seam);
       bar.appendChild(chooser(0, "Left of the seam"));
       bar.appendChild(chooser(1, "Right of the seam"));
       if (attempts.some(function (attempt) { return !attempt.alone; })) {

@@ -27,7 +27,7 @@ public interface Canvas {
     /** A processed picture as it is. */
     static Canvas ofPicture(PictureImage picture) {
         List<Plane> planes = picture.planes();
-        return new Drawn(planes.get(0), picture.white(), (top, count) -> planes.stream()
+        return new RowCanvas(planes.get(0), picture.white(), (top, count) -> planes.stream()
                 .map(plane -> plane.cut(0, top, plane.width(), count))
                 .toList());
     }
@@ -38,7 +38,7 @@ public interface Canvas {
                 ? Resample.colours(planes.get(0), mosaic.get(), Integer.MAX_VALUE)
                 : planes;
         int height = colours.get(0).height();
-        return new Drawn(colours.get(0), 1, (top, count) -> stretch.apply(colours.stream()
+        return new RowCanvas(colours.get(0), 1, (top, count) -> stretch.apply(colours.stream()
                 .map(plane -> upsideDown(plane, height - top - count, count))
                 .toList()));
     }
@@ -52,7 +52,7 @@ public interface Canvas {
     static Canvas laid(
             List<Plane> planes, Affine toPlanes, SharedGrid grid, Optional<Stretch> stretch, float white) {
         Affine map = toPlanes.after(grid.toReference());
-        return new Drawn(grid.width(), grid.height(), stretch.isPresent() ? 1 : white, (top, count) -> {
+        return new RowCanvas(grid.width(), grid.height(), stretch.isPresent() ? 1 : white, (top, count) -> {
             Affine rows = map.after(Affine.shift(0, top));
             List<Plane> laid = new ArrayList<>();
             planes.forEach(plane -> laid.add(Regrid.onto(plane, rows, grid.width(), count)));

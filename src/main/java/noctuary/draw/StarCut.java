@@ -30,7 +30,7 @@ public final class StarCut {
         double sky = sky(mean, side);
         double peak = peak(mean, side) - sky;
         for (int i = 0; i < mean.length; i++) {
-            double share = Math.min(1, Math.max(0, (mean[i] - sky) / peak));
+            double share = Float.isFinite(mean[i]) ? Math.min(1, Math.max(0, (mean[i] - sky) / peak)) : 0;
             mean[i] = (float) (0.05 + 0.95 * Asinh.normalised(share, SOFTENING));
         }
         return PreviewPixels.of(List.of(Plane.of(side, side, mean)), 1, false).tile();

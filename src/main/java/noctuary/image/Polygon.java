@@ -11,6 +11,13 @@ record Polygon(double[] x, double[] y) {
                 new double[] {-0.5, -0.5, height - 0.5, height - 0.5});
     }
 
+    /** @param edges least and greatest of each: {x, y, x, y} */
+    static Polygon box(double[] edges) {
+        return new Polygon(
+                new double[] {edges[0], edges[2], edges[2], edges[0]},
+                new double[] {edges[1], edges[1], edges[3], edges[3]});
+    }
+
     Polygon through(Affine map) {
         double[] u = new double[x.length];
         double[] v = new double[x.length];

@@ -35,7 +35,7 @@ final class SameSky {
         if (attempts.size() < 2) {
             return Optional.empty();
         }
-        SkyFrame frame = SkyFrame.of(attempts, reference(target, attempts));
+        SkyFrame frame = frame(target, attempts);
         List<View> views = frame.laid().size() < 2 ? List.of() : views(target.id(), frame);
         return Optional.of(new Sky(
                 frame.reference().slug(),
@@ -47,14 +47,25 @@ final class SameSky {
                 frame.whyNot()));
     }
 
-    private static SkyAttempt reference(TargetSheet target, List<SkyAttempt> attempts) {
-        return attempts.stream()
-                .filter(a -> a.slug().equals(target.reference()))
-                .findFirst()
-                .orElseGet(() -> attempts.stream()
-                        .max(Comparator.comparingInt(
-                                a -> SkyMatch.itself(a.measurement()).matched()))
-                        .orElseThrow());
+    /**
+     * On the target's reference attempt, unless more than half of the others cannot be laid on it: it may be the one that
+     * shows something else, and then the attempt that most others can be laid on takes its place.
+     */
+    private static SkyFrame frame(TargetSheet target, List<SkyAttempt> attempts) {
+        List<SkyAttempt> candidates = new ArrayList<>(attempts);
+        candidates.sort(Comparator.comparing((SkyAttempt a) -> !a.slug().equals(target.reference()))
+                .thenComparing(a -> -SkyMatch.itself(a.measurement()).matched()));
+        SkyFrame best = null;
+        for (SkyAttempt candidate : candidates) {
+            SkyFrame frame = SkyFrame.of(attempts, candidate);
+            if (best == null || frame.laid().size() > best.laid().size()) {
+                best = frame;
+            }
+            if (2 * (best.laid().size() - 1) >= attempts.size() - 1) {
+                break;
+            }
+        }
+        return best;
     }
 
     private List<View> views(String target, SkyFrame frame) throws IOException {

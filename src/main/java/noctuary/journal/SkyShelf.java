@@ -147,6 +147,7 @@ final class SkyShelf {
         for (Map.Entry<SkyAttempt, SkyMatch> each : frame.laid().entrySet()) {
             text.append('\n').append(each.getKey().slug()).append(' ').append(each.getKey().digest());
             text.append(' ').append(each.getValue());
+            text.append(' ').append(SampleStars.of(each.getKey().measurement()));
         }
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8));

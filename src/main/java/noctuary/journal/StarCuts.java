@@ -18,7 +18,7 @@ final class StarCuts {
     static final List<String> PLACES = List.of("top left", "top right", "centre", "bottom left", "bottom right");
 
     /** Width of a cut-out, in widths of the widest star among all. */
-    private static final double WIDTHS = 7;
+    private static final double WIDTHS = 5.5;
 
     private StarCuts() {}
 

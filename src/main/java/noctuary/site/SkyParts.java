@@ -58,6 +58,7 @@ final class SkyParts {
                 .orElse(List.of());
         return new SkyPart(
                 told(),
+                (int) Math.max(3, Math.min(20, Math.round(10.0 * sky.width() / sky.height()))),
                 sky.views().stream().map(this::view).toList(),
                 places,
                 sky.views().stream().map(this::stars).toList(),

@@ -7,11 +7,17 @@ import java.util.List;
  *
  * @param told what the grid is, in sentences
  * @param views oldest first; none when fewer than two could be laid
+ * @param ratio width of the grid over its height in tenths, 3 to 20
  * @param places names of the places in the field, heads of the columns of {@code stars}
  * @param refused attempts that could not be laid
  */
 public record SkyPart(
-        List<String> told, List<View> views, List<String> places, List<StarRow> stars, List<Refused> refused) {
+        List<String> told,
+        int ratio,
+        List<View> views,
+        List<String> places,
+        List<StarRow> stars,
+        List<Refused> refused) {
     public SkyPart {
         told = List.copyOf(told);
         views = List.copyOf(views);

@@ -4,8 +4,8 @@ import java.util.List;
 import noctuary.image.Plane;
 
 /** A canvas whose rows come from somewhere. */
-record Drawn(int width, int height, float white, Source source) implements Canvas {
-    Drawn(Plane like, float white, Source source) {
+record RowCanvas(int width, int height, float white, Source source) implements Canvas {
+    RowCanvas(Plane like, float white, Source source) {
         this(like.width(), like.height(), white, source);
     }
 
