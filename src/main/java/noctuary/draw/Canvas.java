@@ -27,9 +27,12 @@ public interface Canvas {
     /** A processed picture as it is. */
     static Canvas ofPicture(PictureImage picture) {
         List<Plane> planes = picture.planes();
-        return new RowCanvas(planes.get(0), picture.white(), (top, count) -> planes.stream()
-                .map(plane -> plane.cut(0, top, plane.width(), count))
-                .toList());
+        return new RowCanvas(
+                planes.get(0),
+                picture.white(),
+                (top, count) -> planes.stream()
+                        .map(plane -> plane.cut(0, top, plane.width(), count))
+                        .toList());
     }
 
     /** Linear planes, or a mosaic at half its size, under a stretch; the first stored row at the bottom. */
@@ -38,9 +41,12 @@ public interface Canvas {
                 ? Resample.colours(planes.get(0), mosaic.get(), Integer.MAX_VALUE)
                 : planes;
         int height = colours.get(0).height();
-        return new RowCanvas(colours.get(0), 1, (top, count) -> stretch.apply(colours.stream()
-                .map(plane -> upsideDown(plane, height - top - count, count))
-                .toList()));
+        return new RowCanvas(
+                colours.get(0),
+                1,
+                (top, count) -> stretch.apply(colours.stream()
+                        .map(plane -> upsideDown(plane, height - top - count, count))
+                        .toList()));
     }
 
     /**
@@ -49,8 +55,7 @@ public interface Canvas {
      * @param toPlanes where a pixel of the reference, that the grid is made for, lies in the planes
      * @param stretch empty for a finished picture, whose full white is {@code white}
      */
-    static Canvas laid(
-            List<Plane> planes, Affine toPlanes, SharedGrid grid, Optional<Stretch> stretch, float white) {
+    static Canvas laid(List<Plane> planes, Affine toPlanes, SharedGrid grid, Optional<Stretch> stretch, float white) {
         Affine map = toPlanes.after(grid.toReference());
         return new RowCanvas(grid.width(), grid.height(), stretch.isPresent() ? 1 : white, (top, count) -> {
             Affine rows = map.after(Affine.shift(0, top));

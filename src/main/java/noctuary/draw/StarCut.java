@@ -47,7 +47,9 @@ public final class StarCut {
                 edge.add((double) pixels[i]);
             }
         }
-        return edge.isEmpty() ? 0 : Robust.median(edge.stream().mapToDouble(v -> v).toArray());
+        return edge.isEmpty()
+                ? 0
+                : Robust.median(edge.stream().mapToDouble(v -> v).toArray());
     }
 
     /** The brightest pixel near the middle. */

@@ -2,6 +2,12 @@ package noctuary.image;
 
 /** One row of a block of the result. */
 final class CubicRow {
+    /** Steps within a pixel at which weights are known: positions are rounded to 1/2048 of a pixel. */
+    private static final int PHASES = 1024;
+
+    /** Four weights a step. */
+    private static final float[] KEYS = table();
+
     private final SourceCut cut;
     private final Affine map;
     private final double step;
@@ -45,24 +51,20 @@ final class CubicRow {
             }
             int ix = (int) (sx + 1) - 1;
             int iy = (int) (sy + 1) - 1;
-            float f = (float) (sx - ix);
-            float g = (float) (sy - iy);
-            float a = ((-0.5f * f + 1) * f - 0.5f) * f;
-            float b = (1.5f * f - 2.5f) * f * f + 1;
-            float c = ((-1.5f * f + 2) * f + 0.5f) * f;
-            float d = (0.5f * f - 0.5f) * f * f;
+            int u = (int) ((sx - ix) * PHASES + 0.5) << 2;
+            int v = (int) ((sy - iy) * PHASES + 0.5) << 2;
             int i = (iy - 1 - cut.fromY()) * w + ix - 1 - cut.fromX();
             int j = i + w;
             int k = j + w;
             int l = k + w;
-            float r0 = a * p[i] + b * p[i + 1] + c * p[i + 2] + d * p[i + 3];
-            float r1 = a * p[j] + b * p[j + 1] + c * p[j + 2] + d * p[j + 3];
-            float r2 = a * p[k] + b * p[k + 1] + c * p[k + 2] + d * p[k + 3];
-            float r3 = a * p[l] + b * p[l + 1] + c * p[l + 2] + d * p[l + 3];
-            into[rowStart + x] = (((-0.5f * g + 1) * g - 0.5f) * g) * r0
-                    + ((1.5f * g - 2.5f) * g * g + 1) * r1
-                    + (((-1.5f * g + 2) * g + 0.5f) * g) * r2
-                    + ((0.5f * g - 0.5f) * g * g) * r3;
+            float a = KEYS[u];
+            float b = KEYS[u + 1];
+            float c = KEYS[u + 2];
+            float d = KEYS[u + 3];
+            into[rowStart + x] = KEYS[v] * (a * p[i] + b * p[i + 1] + c * p[i + 2] + d * p[i + 3])
+                    + KEYS[v + 1] * (a * p[j] + b * p[j + 1] + c * p[j + 2] + d * p[j + 3])
+                    + KEYS[v + 2] * (a * p[k] + b * p[k + 1] + c * p[k + 2] + d * p[k + 3])
+                    + KEYS[v + 3] * (a * p[l] + b * p[l + 1] + c * p[l + 2] + d * p[l + 3]);
         }
     }
 
@@ -99,6 +101,14 @@ final class CubicRow {
             into[i] /= (float) sum;
         }
         return count;
+    }
+
+    private static float[] table() {
+        float[] table = new float[4 * (PHASES + 1)];
+        for (int i = 0; i < table.length; i++) {
+            table[i] = (float) keys(Math.abs((i >> 2) / (double) PHASES + 1 - (i & 3)));
+        }
+        return table;
     }
 
     /** Keys's kernel at a distance of 0 to 2. */

@@ -48,9 +48,7 @@ public final class Regrid {
         int side = (int) Math.max(4, Math.min(LARGEST_BLOCK, REACH / Math.sqrt(toSource.area()) / 1.5));
         int across = (width + side - 1) / side;
         int down = (height + side - 1) / side;
-        IntStream.range(0, across * down)
-                .parallel()
-                .forEach(i -> block(i % across * side, i / across * side, side));
+        IntStream.range(0, across * down).parallel().forEach(i -> block(i % across * side, i / across * side, side));
     }
 
     private void block(int left, int top, int side) {

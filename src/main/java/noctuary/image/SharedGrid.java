@@ -27,12 +27,7 @@ public record SharedGrid(Affine toReference, int width, int height) {
                 .min()
                 .orElse(1);
         Affine fine = new Affine(
-                screen.xx() * finest,
-                screen.xy() * finest,
-                0,
-                screen.yx() * finest,
-                screen.yy() * finest,
-                0);
+                screen.xx() * finest, screen.xy() * finest, 0, screen.yx() * finest, screen.yy() * finest, 0);
         Polygon own = outline(pictures.get(0), fine);
         Polygon shared = own;
         double smallest = own.area();

@@ -147,7 +147,8 @@ public final class Rendering {
         for (TargetSheet target : survey.targets()) {
             Optional<Sky> sky = sameSky.of(target, entries);
             sky.ifPresent(s -> skies.put(target.id(), s));
-            progress.at("laying attempts on each other", ++done, survey.targets().size());
+            progress.at(
+                    "laying attempts on each other", ++done, survey.targets().size());
         }
         return skies;
     }

@@ -110,7 +110,10 @@ final class Shelf {
         OptionalInt levels = whole.isPresent() ? OptionalInt.of(tiles(whole.get())) : OptionalInt.empty();
         if (levels.isPresent()) {
             list.append(Tiles.SIDE).append(' ').append(levels.getAsInt()).append(' ');
-            list.append(whole.get().width()).append(' ').append(whole.get().height()).append('\n');
+            list.append(whole.get().width())
+                    .append(' ')
+                    .append(whole.get().height())
+                    .append('\n');
         }
         Files.writeString(folder.resolve(LIST), list);
     }

@@ -33,8 +33,7 @@ record SkyFrame(
                     : SkyMatch.of(attempt.measurement(), reference.measurement());
             match.ifPresentOrElse(
                     m -> laid.put(attempt, m),
-                    () -> whyNot.put(
-                            attempt.slug(), SkyMatch.whyNot(attempt.measurement(), reference.measurement())));
+                    () -> whyNot.put(attempt.slug(), SkyMatch.whyNot(attempt.measurement(), reference.measurement())));
         }
         Optional<Affine> north = north(reference.measurement());
         Affine screen = north.orElse(reference.finished() ? Affine.SAME : new Affine(1, 0, 0, 0, -1, 0));

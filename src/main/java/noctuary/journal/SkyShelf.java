@@ -109,15 +109,14 @@ final class SkyShelf {
         }
     }
 
-    private void fill(Shelf shelf, SkyAttempt attempt, SkyPixels pixels, Optional<Stretch> stretch)
-            throws IOException {
+    private void fill(Shelf shelf, SkyAttempt attempt, SkyPixels pixels, Optional<Stretch> stretch) throws IOException {
         SharedGrid grid = frame.grid();
         Affine toPlanes = toPlanes(attempt, pixels);
         List<Preview.Encoded> previews = new ArrayList<>();
         int[] widths = Shelf.widths(grid.width());
         for (int width : widths) {
-            previews.add(Preview.of(
-                    Canvas.laid(pixels.planes(), toPlanes, grid.toWidth(width), stretch, pixels.white())));
+            previews.add(
+                    Preview.of(Canvas.laid(pixels.planes(), toPlanes, grid.toWidth(width), stretch, pixels.white())));
         }
         Optional<Canvas> whole = grid.width() > widths[widths.length - 1]
                 ? Optional.of(Canvas.laid(pixels.planes(), toPlanes, grid, stretch, pixels.white()))
@@ -143,14 +142,19 @@ final class SkyShelf {
     }
 
     private static String key(SkyFrame frame) {
-        StringBuilder text = new StringBuilder(frame.grid().toString()).append(frame.reference().slug());
+        StringBuilder text = new StringBuilder(frame.grid().toString())
+                .append(frame.reference().slug());
         for (Map.Entry<SkyAttempt, SkyMatch> each : frame.laid().entrySet()) {
-            text.append('\n').append(each.getKey().slug()).append(' ').append(each.getKey().digest());
+            text.append('\n')
+                    .append(each.getKey().slug())
+                    .append(' ')
+                    .append(each.getKey().digest());
             text.append(' ').append(each.getValue());
             text.append(' ').append(SampleStars.of(each.getKey().measurement()));
         }
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8));
+            byte[] digest =
+                    MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(digest, 0, 16);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);

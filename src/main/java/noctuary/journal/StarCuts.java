@@ -41,7 +41,8 @@ final class StarCuts {
                 * laid.entrySet().stream()
                         .flatMap(e -> SampleStars.of(e.getKey().measurement()).stream()
                                 .flatMap(Optional::stream)
-                                .map(s -> s.fwhmPx() * Math.sqrt(e.getValue().toReference().area())))
+                                .map(s -> s.fwhmPx()
+                                        * Math.sqrt(e.getValue().toReference().area())))
                         .max(Double::compare)
                         .orElse(1.0);
     }

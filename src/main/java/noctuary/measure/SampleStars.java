@@ -52,8 +52,7 @@ public final class SampleStars {
 
     /** The larger of both distances, as shares of width and height. */
     private static double distance(Star star, Place place, Measurement file) {
-        return Math.max(
-                Math.abs(star.x() / file.width() - place.x), Math.abs(star.y() / file.height() - place.y));
+        return Math.max(Math.abs(star.x() / file.width() - place.x), Math.abs(star.y() / file.height() - place.y));
     }
 
     private static boolean roomAround(Star star, Measurement file) {

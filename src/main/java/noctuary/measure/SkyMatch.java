@@ -19,7 +19,12 @@ import noctuary.stats.Robust;
  *     flux of the same stars; absent with fewer than six measured in both
  */
 public record SkyMatch(
-        Affine toReference, int matched, double rmsPx, double scale, double rotationDeg, boolean mirrored,
+        Affine toReference,
+        int matched,
+        double rmsPx,
+        double scale,
+        double rotationDeg,
+        boolean mirrored,
         OptionalDouble light) {
     private static final int FEWEST = 6;
 
@@ -53,11 +58,9 @@ public record SkyMatch(
                 .mapToDouble(p -> stars(reference).get(p.to()).flux()
                         / stars(file).get(p.from()).flux())
                 .toArray();
-        OptionalDouble light = ratios.length < FEWEST
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Robust.median(ratios) / map.area());
-        return new SkyMatch(
-                map, way.matched(), way.rmsPx(), way.scale(), way.rotationDeg(), way.mirrored(), light);
+        OptionalDouble light =
+                ratios.length < FEWEST ? OptionalDouble.empty() : OptionalDouble.of(Robust.median(ratios) / map.area());
+        return new SkyMatch(map, way.matched(), way.rmsPx(), way.scale(), way.rotationDeg(), way.mirrored(), light);
     }
 
     private static Affine affine(Alignment way) {
@@ -65,12 +68,7 @@ public record SkyMatch(
         double[] right = way.apply(1, 0);
         double[] up = way.apply(0, 1);
         return new Affine(
-                right[0] - origin[0],
-                up[0] - origin[0],
-                origin[0],
-                right[1] - origin[1],
-                up[1] - origin[1],
-                origin[1]);
+                right[0] - origin[0], up[0] - origin[0], origin[0], right[1] - origin[1], up[1] - origin[1], origin[1]);
     }
 
     private static List<Star> stars(Measurement file) {

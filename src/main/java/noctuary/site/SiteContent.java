@@ -42,7 +42,12 @@ public record SiteContent(
      * @param whyNot by slug: why an attempt could not be laid, a sentence without its full stop
      */
     public record Sky(
-            String reference, int width, int height, double scale, boolean northUp, List<View> views,
+            String reference,
+            int width,
+            int height,
+            double scale,
+            boolean northUp,
+            List<View> views,
             Map<String, String> whyNot) {
         public Sky {
             views = List.copyOf(views);

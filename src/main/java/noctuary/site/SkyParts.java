@@ -70,9 +70,10 @@ final class SkyParts {
             return List.of();
         }
         List<String> told = new ArrayList<>();
-        Optional<Double> scale = reference().flatMap(s -> s.figure(Figure.IMAGE_SCALE).map(q -> q.value()));
-        String patch = scale.map(s -> arcminutes(sky.width() * sky.scale() * s) + " × "
-                        + arcminutes(sky.height() * sky.scale() * s))
+        Optional<Double> scale =
+                reference().flatMap(s -> s.figure(Figure.IMAGE_SCALE).map(q -> q.value()));
+        String patch = scale.map(s ->
+                        arcminutes(sky.width() * sky.scale() * s) + " × " + arcminutes(sky.height() * sky.scale() * s))
                 .map(size -> "a patch of " + size)
                 .orElse("the same patch");
         told.add(Numerals.count(sky.views().size(), "attempt", "attempts") + " on one grid by their stars alone: "
@@ -112,7 +113,9 @@ final class SkyParts {
                 sizes.stream().filter(s -> s.width() >= MIDDLING).findFirst().orElse(full);
         return new Shown(
                 here.to(middling.path()),
-                sizes.stream().map(s -> here.to(s.path()) + " " + s.width() + "w").collect(Collectors.joining(", ")),
+                sizes.stream()
+                        .map(s -> here.to(s.path()) + " " + s.width() + "w")
+                        .collect(Collectors.joining(", ")),
                 middling.width(),
                 middling.height(),
                 target.name() + ", " + name(sheet) + ", " + how,

@@ -36,8 +36,8 @@ class TilesTest {
         Map<String, BufferedImage> tiles = new TreeMap<>();
         int levels = Tiles.cut(
                 Canvas.ofPicture(picture(planes)),
-                (level, column, row, jpeg) -> tiles.put(
-                        level + "/" + column + "_" + row, ImageIO.read(new ByteArrayInputStream(jpeg))));
+                (level, column, row, jpeg) ->
+                        tiles.put(level + "/" + column + "_" + row, ImageIO.read(new ByteArrayInputStream(jpeg))));
         assertThat(levels).isEqualTo(3);
         return tiles;
     }

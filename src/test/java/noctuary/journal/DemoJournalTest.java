@@ -146,8 +146,9 @@ class DemoJournalTest {
     void attemptsOnOneTargetLieOnOneGrid() throws Exception {
         Document page = Jsoup.parse(Files.readString(site.resolve("targets/m-51/index.html")));
         assertThat(page.select(".sky-list li")).hasSize(3);
-        assertThat(page.select(".sky-two img").eachAttr("width")).hasSize(2).containsOnly(
-                page.select(".sky-two img").attr("width"));
+        assertThat(page.select(".sky-two img").eachAttr("width"))
+                .hasSize(2)
+                .containsOnly(page.select(".sky-two img").attr("width"));
         assertThat(page.select(".cuts tbody tr")).hasSize(3);
         assertThat(page.select(".cuts td img")).hasSize(15);
     }

@@ -99,7 +99,8 @@ class SameSkyTest {
             for (BufferedImage picture : all) {
                 double[] here = centre(picture, star);
                 if (here[2] > 0) {
-                    assertThat(Math.hypot(here[0] - first[0], here[1] - first[1])).isLessThan(0.4);
+                    assertThat(Math.hypot(here[0] - first[0], here[1] - first[1]))
+                            .isLessThan(0.4);
                     seen++;
                 }
             }
@@ -165,7 +166,9 @@ class SameSkyTest {
     @ValueSource(ints = {1440, 390})
     void theKeyboardMovesSeamBlinkAndLoupe(int width) throws Exception {
         open(target.resolve("index.html"), width);
-        assertThat((Number) browser.executeAsyncScript(SHIFTS)).extracting(Number::doubleValue).isEqualTo(0.0);
+        assertThat((Number) browser.executeAsyncScript(SHIFTS))
+                .extracting(Number::doubleValue)
+                .isEqualTo(0.0);
 
         tabTo(".seam-rule");
         String before = clip();
@@ -174,7 +177,9 @@ class SameSkyTest {
 
         tabTo(".blink");
         press(Keys.ENTER);
-        assertThat(turns(4000)).as("turns in four seconds: three flashes a second would be 24").isBetween(2L, 8L);
+        assertThat(turns(4000))
+                .as("turns in four seconds: three flashes a second would be 24")
+                .isBetween(2L, 8L);
         press(Keys.ENTER);
         assertThat(turns(2000)).isZero();
         press(Keys.SPACE);
@@ -192,7 +197,9 @@ class SameSkyTest {
         assertThat(browser.findElements(By.cssSelector(".loupe-glass img[src*='-tiles/0/']")))
                 .as("tiles of full size, on demand")
                 .isNotEmpty();
-        assertThat((Number) browser.executeAsyncScript(SHIFTS)).extracting(Number::doubleValue).isEqualTo(0.0);
+        assertThat((Number) browser.executeAsyncScript(SHIFTS))
+                .extracting(Number::doubleValue)
+                .isEqualTo(0.0);
     }
 
     @Test
@@ -217,7 +224,8 @@ class SameSkyTest {
         assertThat(axe()).isEmpty();
         actions("1");
         assertThat(text(".closely-bar output")).isEqualTo("100 %");
-        assertThat(browser.findElements(By.cssSelector(".closely-stage img[src*='-tiles/0/']"))).isNotEmpty();
+        assertThat(browser.findElements(By.cssSelector(".closely-stage img[src*='-tiles/0/']")))
+                .isNotEmpty();
         Object tiles = shownTiles();
         press(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_DOWN);
         assertThat(shownTiles()).isNotEqualTo(tiles);
@@ -230,7 +238,8 @@ class SameSkyTest {
     void withReducedMotionNothingBlinksByItself() {
         browser.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
-                java.util.Map.of("features", List.of(java.util.Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+                java.util.Map.of(
+                        "features", List.of(java.util.Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
         open(target.resolve("index.html"), 1440);
         tabTo(".blink");
         press(Keys.ENTER);
@@ -253,7 +262,9 @@ class SameSkyTest {
         assertThat(pictures.get(1).getRect().x).isGreaterThan(pictures.get(0).getRect().x + 100);
         assertThat(browser.findElements(By.cssSelector("main button, main input, main select")))
                 .noneMatch(WebElement::isDisplayed);
-        assertThat(browser.findElements(By.cssSelector(".sky-list a"))).hasSize(12).allMatch(WebElement::isDisplayed);
+        assertThat(browser.findElements(By.cssSelector(".sky-list a")))
+                .hasSize(12)
+                .allMatch(WebElement::isDisplayed);
         Files.delete(plain);
     }
 
@@ -288,7 +299,8 @@ class SameSkyTest {
     private static void tabTo(String selector) {
         for (int i = 0; i < 120; i++) {
             press(Keys.TAB);
-            if (Boolean.TRUE.equals(browser.executeScript("return document.activeElement.matches(arguments[0])", selector))) {
+            if (Boolean.TRUE.equals(
+                    browser.executeScript("return document.activeElement.matches(arguments[0])", selector))) {
                 return;
             }
         }
@@ -325,16 +337,13 @@ class SameSkyTest {
 
     /** How often the other picture came up. */
     private static long turns(int milliseconds) {
-        return ((Number) browser.executeAsyncScript(
-                        """
+        return ((Number) browser.executeAsyncScript("""
                         const done = arguments[arguments.length - 1];
                         const side = document.querySelectorAll('.sky-side')[1];
                         let turns = 0;
                         const watch = new MutationObserver(() => turns += 1);
                         watch.observe(side, {attributes: true, attributeFilter: ['style']});
                         setTimeout(() => { watch.disconnect(); done(turns); }, arguments[0]);
-                        """,
-                        milliseconds))
-                .longValue();
+                        """, milliseconds)).longValue();
     }
 }

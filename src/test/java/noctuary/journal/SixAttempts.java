@@ -42,7 +42,9 @@ final class SixAttempts {
                 .frame(
                         slug,
                         "stack.fits",
-                        FrameDraft.of(sky(ATTEMPTS[i], 100 + i, stars, map).frame().plane())
+                        FrameDraft.of(sky(ATTEMPTS[i], 100 + i, stars, map)
+                                        .frame()
+                                        .plane())
                                 .card("EXPTIME", "600.0")
                                 .card("NCOMBINE", "10")
                                 .card("DATE-OBS", "'2025-0" + (i + 1) + "-10T22:00:00'"));

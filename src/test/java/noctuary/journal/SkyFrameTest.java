@@ -24,7 +24,9 @@ class SkyFrameTest {
         double upY = -screen.yy();
         assertThat(cd[0][0] * upX + cd[0][1] * upY).as("east when going up").isCloseTo(0, within(1e-12));
         assertThat(cd[1][0] * upX + cd[1][1] * upY).as("north when going up").isCloseTo(1, within(1e-12));
-        assertThat(cd[0][0] * screen.xx() + cd[0][1] * screen.yx()).as("east to the right").isCloseTo(-1, within(1e-12));
+        assertThat(cd[0][0] * screen.xx() + cd[0][1] * screen.yx())
+                .as("east to the right")
+                .isCloseTo(-1, within(1e-12));
         assertThat(cd[1][0] * screen.xx() + cd[1][1] * screen.yx()).isCloseTo(0, within(1e-12));
     }
 }

@@ -116,7 +116,14 @@ public final class SameSkyBench {
         StringBuilder text = new StringBuilder();
         for (Affine m : maps) {
             text.append(String.format(
-                    Locale.ROOT, "%.12g %.12g %.12g %.12g %.12g %.12g%n", m.xx(), m.xy(), m.x0(), m.yx(), m.yy(), m.y0()));
+                    Locale.ROOT,
+                    "%.12g %.12g %.12g %.12g %.12g %.12g%n",
+                    m.xx(),
+                    m.xy(),
+                    m.x0(),
+                    m.yx(),
+                    m.yy(),
+                    m.y0()));
         }
         Files.writeString(folder.resolve("maps.txt"), text);
         Process process = new ProcessBuilder(

@@ -69,12 +69,12 @@ class SkyMatchTest {
     void everyCornerAndTheMiddleHasAStarOfItsOwn() {
         List<Optional<SampleStars.Sample>> samples = SampleStars.of(reference);
         assertThat(samples).hasSize(5).allMatch(Optional::isPresent);
-        SampleStars.Sample corner = samples.get(SampleStars.Place.LAST_RIGHT.ordinal()).orElseThrow();
+        SampleStars.Sample corner =
+                samples.get(SampleStars.Place.LAST_RIGHT.ordinal()).orElseThrow();
         assertThat(corner.x()).isGreaterThan(500);
         assertThat(corner.y()).isGreaterThan(350);
         assertThat(corner.fwhmPx()).isCloseTo(3, within(0.4));
-        assertThat(SampleStars.of(Meter.measure(
-                        FrameDraft.empty(300, 200, 4).write(folder.resolve("e.fits")))))
+        assertThat(SampleStars.of(Meter.measure(FrameDraft.empty(300, 200, 4).write(folder.resolve("e.fits")))))
                 .allMatch(Optional::isEmpty);
     }
 }

@@ -39,8 +39,7 @@ final class FixtureSkies {
         for (String place : PLACES) {
             boolean none = place.equals("bottom right");
             String path = "pictures/" + slug + "/stack-320.jpg";
-            stars.add(new CutStar(
-                    place, none ? "" : path, 144, none ? Double.NaN : 3.1, none ? Double.NaN : 0.08));
+            stars.add(new CutStar(place, none ? "" : path, 144, none ? Double.NaN : 3.1, none ? Double.NaN : 0.08));
         }
         return new View(slug, match, false, Optional.of(picture), picture, stars);
     }

@@ -31,8 +31,7 @@ public record SkyPart(
      * @param alike under the stretch that all share, else {@code own} again
      * @param shares whether it has the shared stretch
      */
-    public record View(
-            String slug, String name, Link entry, String caption, Shown alike, Shown own, boolean shares) {}
+    public record View(String slug, String name, Link entry, String caption, Shown alike, Shown own, boolean shares) {}
 
     /** @param src a middling size; {@code srcset} names all */
     public record Shown(String src, String srcset, int width, int height, String alt, Deep deep) {}
