@@ -68,7 +68,7 @@ record Candidate(
     /** Two-sided, of the shift to go by. */
     double p() {
         return decides()
-                ? adjusted.orElseThrow().shift().p()
+                ? adjusted.orElseThrow().p()
                 : test.map(ShiftTest::p).orElse(1.0);
     }
 
@@ -136,13 +136,12 @@ record Candidate(
     }
 
     Optional<Shift> adjustedShift() {
-        return adjusted.map(Adjustment::shift)
-                .map(s -> scale.shift(
-                        s.difference(),
-                        s.low(),
-                        s.high(),
-                        LEVEL,
-                        s.p(),
-                        middle(false).orElseThrow()));
+        return adjusted.map(a -> scale.shift(
+                a.shift().difference(),
+                a.shift().low(),
+                a.shift().high(),
+                LEVEL,
+                a.p(),
+                middle(false).orElseThrow()));
     }
 }
