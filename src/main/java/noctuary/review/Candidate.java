@@ -67,9 +67,7 @@ record Candidate(
 
     /** Two-sided, of the shift to go by. */
     double p() {
-        return decides()
-                ? adjusted.orElseThrow().p()
-                : test.map(ShiftTest::p).orElse(1.0);
+        return decides() ? adjusted.orElseThrow().p() : test.map(ShiftTest::p).orElse(1.0);
     }
 
     double smallestP() {

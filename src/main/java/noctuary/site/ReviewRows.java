@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import noctuary.review.ChangeKind;
 import noctuary.review.Circumstance;
 import noctuary.review.DepthPair;
 import noctuary.review.EntryNight;
@@ -56,8 +57,9 @@ final class ReviewRows {
     MeasurePart measure(MeasureReview m) {
         Measure measure = m.nights().measure();
         List<ValueRow> values = new ArrayList<>();
-        m.nights().before().forEach(n -> values.add(value("before", measure, n)));
-        m.nights().after().forEach(n -> values.add(value("after", measure, n)));
+        boolean choice = review.change().kind() == ChangeKind.CHOICE;
+        m.nights().before().forEach(n -> values.add(value(choice ? "without" : "before", measure, n)));
+        m.nights().after().forEach(n -> values.add(value(choice ? "with" : "after", measure, n)));
         return new MeasurePart(
                 measure.id(),
                 measure.label(),
@@ -130,8 +132,8 @@ final class ReviewRows {
     private PairRow pair(DepthPair p) {
         return new PairRow(
                 p.target(),
-                link(p.slugBefore()),
-                link(p.slugAfter()),
+                link(p.before().slug()),
+                link(p.after().slug()),
                 p.sameFilter() ? said(p.filterBefore()) : said(p.filterBefore()) + " → " + said(p.filterAfter()),
                 p.matched() + "",
                 Numerals.fixed(p.scaleRatio(), 4),

@@ -43,8 +43,7 @@ public final class FreedmanLane {
             double length = Math.sqrt(dot(left, left));
             directions[j] = Arrays.stream(left).map(v -> v / length).toArray();
         }
-        FreedmanLane test =
-                new FreedmanLane(without(directions, centred(side, members)), directions, members);
+        FreedmanLane test = new FreedmanLane(without(directions, centred(side, members)), directions, members);
         return test.share(without(directions, centred(y, members)), new SplittableRandom(seed));
     }
 
@@ -94,7 +93,8 @@ public final class FreedmanLane {
     private static double[] centred(double[] values, int[][] members) {
         double[] centred = new double[values.length];
         for (int[] places : members) {
-            double mean = Arrays.stream(places).mapToDouble(i -> values[i]).average().orElseThrow();
+            double mean =
+                    Arrays.stream(places).mapToDouble(i -> values[i]).average().orElseThrow();
             for (int i : places) {
                 centred[i] = values[i] - mean;
             }

@@ -48,8 +48,7 @@ final class Halves implements Labels {
             return Optional.empty();
         }
         double reach = blocks.stream().mapToDouble(Halves::range).max().orElse(0);
-        return Optional.of(
-                new Halves(meetings(block, Relabellings.all(others)), count * block.relabellings(), reach));
+        return Optional.of(new Halves(meetings(block, Relabellings.all(others)), count * block.relabellings(), reach));
     }
 
     private static double range(Block block) {

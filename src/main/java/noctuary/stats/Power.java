@@ -49,8 +49,8 @@ public final class Power {
         while (beyond(t, df, high) < power) {
             high *= 2;
         }
-        double delta = new BracketingNthOrderBrentSolver(TINY, 5)
-                .solve(MOST_STEPS, d -> beyond(t, df, d) - power, 0, high);
+        double delta =
+                new BracketingNthOrderBrentSolver(TINY, 5).solve(MOST_STEPS, d -> beyond(t, df, d) - power, 0, high);
         return delta / Math.sqrt((double) before * after / (before + after));
     }
 

@@ -86,7 +86,7 @@ public record ShiftTest(
     private static double tails(Labels labels) {
         double slack = ROUNDING * labels.largest();
         double above = labels.atMost(slack);
-        double below = labels.count() - labels.atMost(-slack);
+        double below = labels.count() - labels.atMost(Math.nextDown(-slack));
         return Math.min(1, 2 * Math.min(above, below) / labels.count());
     }
 
@@ -95,6 +95,6 @@ public record ShiftTest(
         double slack = ROUNDING * labels.largest();
         double low = Math.min(0, 2 * statistic) + slack;
         double high = Math.max(0, 2 * statistic) - slack;
-        return Math.min(1, (labels.atMost(low) + labels.count() - labels.atMost(high)) / labels.count());
+        return Math.min(1, (labels.atMost(low) + labels.count() - labels.atMost(Math.nextDown(high))) / labels.count());
     }
 }

@@ -176,7 +176,8 @@ record Tally(
         double[] p = IntStream.range(0, journal.measures().size())
                 .mapToDouble(m -> relabelled(journal, m, paired, Scale.LOG).pOfSize())
                 .toArray();
-        return Family.holm(p)[0] <= ALPHA && relabelled(journal, 0, paired, Scale.LOG).shift() < 0;
+        return Family.holm(p)[0] <= ALPHA
+                && relabelled(journal, 0, paired, Scale.LOG).shift() < 0;
     }
 
     private static double naive(double[][] frames) {

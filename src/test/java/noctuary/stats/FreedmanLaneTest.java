@@ -50,14 +50,14 @@ class FreedmanLaneTest {
         SplittableRandom random = new SplittableRandom(11);
         int alarms = 0;
         for (int run = 0; run < 300; run++) {
-            double[] y = random.doubles(14).map(u -> Math.pow(-Math.log(1 - u), 3)).toArray();
+            double[] y =
+                    random.doubles(14).map(u -> Math.pow(-Math.log(1 - u), 3)).toArray();
             double[] side = {0, 0, 0, 0, 0, 0, 0, 1, 1, 1, 1, 1, 1, 1};
             double[][] airmass = {random.doubles(14).toArray()};
             alarms += FreedmanLane.p(y, side, airmass, new int[14], run) <= 0.05 ? 1 : 0;
         }
         assertThat(alarms)
-                .isLessThanOrEqualTo(new BinomialDistribution(300, 0.05)
-                        .inverseCumulativeProbability(0.9995));
+                .isLessThanOrEqualTo(new BinomialDistribution(300, 0.05).inverseCumulativeProbability(0.9995));
     }
 
     private static double error(double p) {

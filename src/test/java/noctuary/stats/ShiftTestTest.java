@@ -41,6 +41,17 @@ class ShiftTestTest {
         assertThat(test.relabellings()).isEqualTo(1024);
     }
 
+    /** Nothing differs, so every relabelling is as extreme: listed and counted alike. */
+    @Test
+    void valuesAllAlikeTellNothing() {
+        for (int nights : new int[] {3, 12}) {
+            ShiftTest test = ShiftTest.of(List.of(new Block(new double[nights], new double[nights])), 0.95, 1);
+            assertThat(test.p()).isEqualTo(1);
+            assertThat(test.pOfSize()).isEqualTo(1);
+            assertThat(test.low()).isEqualTo(0);
+        }
+    }
+
     /** By definition of the interval: shifted by just less than an end, the test is not yet at the level; by more, it is. */
     @Test
     void theIntervalIsTheTestTurnedRound() {
