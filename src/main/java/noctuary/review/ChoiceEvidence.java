@@ -18,8 +18,7 @@ import noctuary.measure.VersionSheet;
  */
 final class ChoiceEvidence {
     static final Measure NOISE = step("noiseRatio", "Noise left", "", true).byShare();
-    static final Measure FWHM =
-            step("fwhmRatio", "Star FWHM over its origin’s", "", true).byShare();
+    static final Measure FWHM = step("fwhmRatio", "Star FWHM, ratio", "", true).byShare();
     static final Measure STARS_LOST = step("faintStarsLostPercent", "Faint stars lost", "%", true);
     static final Measure DETAIL = step("detailKeptPercent", "Fine detail kept", "%", false);
     static final Measure CUT = step("backgroundCutPercent", "Background cut to black", "%", true);
@@ -90,8 +89,8 @@ final class ChoiceEvidence {
                 others(version),
                 value,
                 1,
-                night.sky().airmass(),
-                night.sky().moonMagnitudes());
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     private boolean has(Entry.Version version) {

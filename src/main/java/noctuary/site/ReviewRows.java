@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import noctuary.review.ChangeKind;
 import noctuary.review.Circumstance;
 import noctuary.review.DepthPair;
 import noctuary.review.EntryNight;
@@ -57,9 +56,9 @@ final class ReviewRows {
     MeasurePart measure(MeasureReview m) {
         Measure measure = m.nights().measure();
         List<ValueRow> values = new ArrayList<>();
-        boolean choice = review.change().kind() == ChangeKind.CHOICE;
-        m.nights().before().forEach(n -> values.add(value(choice ? "without" : "before", measure, n)));
-        m.nights().after().forEach(n -> values.add(value(choice ? "with" : "after", measure, n)));
+        boolean pictures = ReviewText.ofPictures(m);
+        m.nights().before().forEach(n -> values.add(value(ReviewText.before(pictures), measure, n)));
+        m.nights().after().forEach(n -> values.add(value(ReviewText.after(pictures), measure, n)));
         return new MeasurePart(
                 measure.id(),
                 measure.label(),
