@@ -4,8 +4,10 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import noctuary.entry.Journal;
 import noctuary.measure.EntrySheet;
+import noctuary.measure.NoiseOverTime;
 import noctuary.measure.RigSheet;
 
 /**
@@ -31,8 +33,16 @@ public record Advice(
         lessons = List.copyOf(lessons);
     }
 
-    public static Advice of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        List<EntryContext> contexts = contexts(journal, entries, rigs);
+    /** @param noise against time by slug, of entries whose frames tell it */
+    public static Advice of(
+            Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs, Map<String, NoiseOverTime> noise) {
+        List<EntryContext> contexts = entries.stream()
+                .map(e -> EntryContext.of(
+                        e,
+                        journal,
+                        rigs,
+                        Optional.ofNullable(noise.get(e.entry().slug()))))
+                .toList();
         Map<String, LimitReport> limits = LimitReports.of(contexts);
         return new Advice(
                 limits,
@@ -40,10 +50,6 @@ public record Advice(
                 RefocusRules.of(contexts),
                 RigDesks.of(contexts, rigs),
                 LessonBook.of(entries, limits));
-    }
-
-    private static List<EntryContext> contexts(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        return entries.stream().map(e -> EntryContext.of(e, journal, rigs)).toList();
     }
 
     /** What stands out in one entry; nothing for an entry that was not judged. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import noctuary.fits.FrameHeader;
 import noctuary.noise.Defects;
+import noctuary.noise.NoiseReport;
 import noctuary.stars.Background;
 import noctuary.stars.StarField;
 import noctuary.stars.Summary;
@@ -13,6 +14,7 @@ import noctuary.stars.Summary;
  *
  * @param planes 1 or 3; empty when the file could not be read
  * @param field of the plane that stands for the file: the only one, or the middle (green) of three
+ * @param noise of that plane, as defects
  * @param pixelDigest identity of the pixels; empty when there are none
  */
 public record Measurement(
@@ -22,6 +24,7 @@ public record Measurement(
         List<PlaneSummary> planes,
         Optional<FrameHeader> header,
         Optional<StarField> field,
+        Optional<NoiseReport> noise,
         Optional<Defects> defects,
         String pixelDigest,
         List<FrameReport.Trouble> troubles) {
@@ -37,7 +40,16 @@ public record Measurement(
     static Measurement unreadable(FrameReport.Kind kind, String what, String hint) {
         var trouble = new FrameReport.Trouble("", what, hint);
         return new Measurement(
-                kind, 0, 0, List.of(), Optional.empty(), Optional.empty(), Optional.empty(), "", List.of(trouble));
+                kind,
+                0,
+                0,
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                List.of(trouble));
     }
 
     public boolean readable() {
