@@ -53,7 +53,8 @@ public final class Rendering {
                     survey.entries(),
                     survey.rigs(),
                     survey.targets(),
-                    survey.reviews().all(),
+                    survey.reviews(e -> versions.getOrDefault(e.entry().slug(), List.of()))
+                            .all(),
                     survey.advice(),
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
                     versions,
