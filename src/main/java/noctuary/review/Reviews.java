@@ -11,6 +11,7 @@ import noctuary.entry.Journal;
 import noctuary.entry.Typed;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
+import noctuary.measure.VersionSheet;
 import noctuary.review.Chronicle.Sides;
 
 /** Reviews the changes of a journal, and any two rigs or sites. */
@@ -18,15 +19,22 @@ public final class Reviews {
     private final Chronicle chronicle;
     private final List<EntrySheet> entries;
     private final List<Change> changes;
+    private final Function<EntrySheet, List<VersionSheet>> versions;
 
-    private Reviews(Chronicle chronicle, List<EntrySheet> entries) {
+    private Reviews(Chronicle chronicle, List<EntrySheet> entries, Function<EntrySheet, List<VersionSheet>> versions) {
         this.chronicle = chronicle;
+        this.versions = versions;
         this.entries = entries;
         this.changes = Changes.of(chronicle);
     }
 
-    public static Reviews of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        return new Reviews(Chronicle.of(journal, entries, rigs), entries);
+    /** @param versions of an entry, measured; asked for only where a choice is reviewed */
+    public static Reviews of(
+            Journal journal,
+            List<EntrySheet> entries,
+            Map<String, RigSheet> rigs,
+            Function<EntrySheet, List<VersionSheet>> versions) {
+        return new Reviews(Chronicle.of(journal, entries, rigs), entries, versions);
     }
 
     /** Ids of the changes, by date. */
@@ -75,9 +83,10 @@ public final class Reviews {
     }
 
     private Review review(Change change) {
-        Evidence evidence = Evidence.of(change);
+        boolean choice = change.kind() == ChangeKind.CHOICE;
+        List<DepthPair> pairs = choice ? List.of() : Depths.of(change);
+        Evidence evidence = choice ? ChoiceEvidence.of(change, versions) : Evidence.of(change, pairs);
         List<MeasureReview> measures = Judgement.of(change.kind().changes(), evidence.measures());
-        List<DepthPair> pairs = change.kind() == ChangeKind.CHOICE ? List.of() : Depths.of(change);
         Optional<FairTest> test =
                 measures.stream().filter(m -> m.nights().primary()).findFirst().flatMap(m -> FairTests.of(change, m));
         return new Review(
