@@ -2,7 +2,6 @@ package noctuary.advice;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import noctuary.stars.FieldModel;
 import noctuary.stats.Robust;
@@ -14,6 +13,8 @@ import noctuary.stats.Robust;
  * @param risePx from the middle to a corner, the part that is the same in all directions
  * @param tiltPx change over the length of the diagonal, in the direction in which width grows fastest
  * @param tiltDirectionDeg from +x towards +y
+ * @param oneWayPx how much more they widen along one axis, both ways, than across it: a tilt whose middle is in focus
+ * @param oneWayDirectionDeg of that axis, -90 to 90
  */
 record Corners(
         int stars,
@@ -22,8 +23,16 @@ record Corners(
         double riseErrorPx,
         double tiltPx,
         double tiltErrorPx,
-        double tiltDirectionDeg) {
-    /** Fewer stars cannot carry the six terms of the surface. */
+        double tiltDirectionDeg,
+        double oneWayPx,
+        double oneWayErrorPx,
+        double oneWayDirectionDeg) {
+    /** Errors that a term must be away from nothing. */
+    private static final double LEAST_ERRORS = 4;
+
+    /** A blur that grows straight bends widths a little across its axis too. */
+    private static final double LEAST_BESIDE = 0.5;
+    /** Fewer stars cannot carry the seven terms of the surface. */
     private static final int FEWEST_STARS = 40;
 
     static Optional<Corners> of(List<FieldModel> models) {
@@ -34,23 +43,35 @@ record Corners(
         if (whole.isEmpty() || stars < FEWEST_STARS) {
             return Optional.empty();
         }
-        double x = median(whole, m -> part(m, Math::cos));
-        double y = median(whole, m -> part(m, Math::sin));
+        double[] tilt = mean(whole, FieldModel::tiltPx, FieldModel::tiltDirectionDeg);
+        double[] oneWay = mean(whole, FieldModel::oneWayPx, m -> 2 * m.oneWayDirectionDeg());
         return Optional.of(new Corners(
                 stars,
                 median(whole, FieldModel::centreFwhmPx),
                 median(whole, FieldModel::curvaturePx),
                 error(whole, FieldModel::curvatureErrorPx),
-                Math.hypot(x, y),
+                tilt[0],
                 error(whole, FieldModel::tiltErrorPx),
-                Math.toDegrees(Math.atan2(y, x))));
+                tilt[1],
+                oneWay[0],
+                error(whole, FieldModel::oneWayErrorPx),
+                oneWay[1] / 2));
     }
 
-    /** Nothing where a frame's tilt is too slight to have a direction. */
-    private static double part(FieldModel m, DoubleUnaryOperator along) {
-        return Double.isNaN(m.tiltDirectionDeg())
-                ? 0
-                : m.tiltPx() * along.applyAsDouble(Math.toRadians(m.tiltDirectionDeg()));
+    /** Arrows of the frames put together, {length, direction}; one too slight to have a direction is none. */
+    private static double[] mean(
+            List<FieldModel> models, ToDoubleFunction<FieldModel> length, ToDoubleFunction<FieldModel> directionDeg) {
+        double x = median(models, m -> part(length.applyAsDouble(m), Math.cos(turn(m, directionDeg))));
+        double y = median(models, m -> part(length.applyAsDouble(m), Math.sin(turn(m, directionDeg))));
+        return new double[] {Math.hypot(x, y), Math.toDegrees(Math.atan2(y, x))};
+    }
+
+    private static double turn(FieldModel m, ToDoubleFunction<FieldModel> directionDeg) {
+        return Math.toRadians(directionDeg.applyAsDouble(m));
+    }
+
+    private static double part(double length, double along) {
+        return Double.isNaN(along) ? 0 : length * along;
     }
 
     private static double median(List<FieldModel> models, ToDoubleFunction<FieldModel> part) {
@@ -61,5 +82,27 @@ record Corners(
     private static double error(List<FieldModel> models, ToDoubleFunction<FieldModel> part) {
         double medianOverMean = models.size() > 2 ? Math.sqrt(Math.PI / 2) : 1;
         return medianOverMean * median(models, part) / Math.sqrt(models.size());
+    }
+
+    boolean tilted() {
+        return tiltPx > LEAST_ERRORS * tiltErrorPx;
+    }
+
+    /** Whether a tilt shows on both sides of the middle. */
+    boolean oneWay() {
+        return oneWayPx > LEAST_ERRORS * oneWayErrorPx;
+    }
+
+    /** Rise to the corners along the axis on which it is least: what a tilt has no part in. */
+    double spacingPx() {
+        return oneWay() ? risePx - oneWayPx / 2 : risePx;
+    }
+
+    double spacingErrorPx() {
+        return oneWay() ? Math.hypot(riseErrorPx, oneWayErrorPx / 2) : riseErrorPx;
+    }
+
+    boolean misplaced() {
+        return spacingPx() > LEAST_ERRORS * spacingErrorPx() && spacingPx() > LEAST_BESIDE * (risePx - spacingPx());
     }
 }

@@ -14,7 +14,7 @@ import noctuary.stats.Robust;
 /** Combines frames one after the other and looks at the noise whenever their number has doubled. */
 final class NoiseCombining {
     /** Raised whenever the same pixels give other numbers than before. */
-    static final String ENGINE = "2";
+    static final String ENGINE = "3";
 
     private final List<LaidFrame> frames;
     private final FrameStacker onSky;

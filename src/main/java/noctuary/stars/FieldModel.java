@@ -9,6 +9,9 @@ package noctuary.stars;
  * @param tiltPx change of width over the length of the diagonal in the direction in which it grows fastest
  * @param tiltDirectionDeg in which width grows, from +x towards +y
  * @param curvaturePx rise from the centre to a corner of the part that is the same in all directions
+ * @param oneWayPx how much more width grows from the centre to a corner's distance along one axis, both ways, than across
+ *     it: what a tilt does whose middle is in focus
+ * @param oneWayDirectionDeg of that axis, -90 to 90
  * @param spreadPx of single stars about the surface that noise does not explain
  */
 public record FieldModel(
@@ -22,4 +25,7 @@ public record FieldModel(
         double tiltDirectionDeg,
         double curvaturePx,
         double curvatureErrorPx,
+        double oneWayPx,
+        double oneWayErrorPx,
+        double oneWayDirectionDeg,
         double spreadPx) {}

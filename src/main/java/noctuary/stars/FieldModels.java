@@ -2,6 +2,7 @@ package noctuary.stars;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import noctuary.stats.Robust;
 
 /** Reads tilt and curvature out of the surface of widths, which has its terms from {@link FieldBasis}. */
@@ -44,7 +45,11 @@ final class FieldModels {
         double centre = s.coefficient()[0];
         double shared = sharedError * centre;
         double toX = 2 * Math.hypot(1, aspect);
-        Tilt tilt = Tilt.of(s, toX, toX / aspect);
+        Arrow tilt = Arrow.of(s, new double[] {0, toX, 0, 0, 0, 0, 0}, new double[] {0, 0, toX / aspect, 0, 0, 0, 0});
+        Arrow oneWay = Arrow.of(
+                s,
+                new double[] {0, 0, 0, 1 + aspect * aspect, 0, -1 - 1 / (aspect * aspect), 0},
+                new double[] {0, 0, 0, 0, aspect + 1 / aspect, 0, 0});
         return new FieldModel(
                 n,
                 bent ? centre : Double.NaN,
@@ -56,24 +61,33 @@ final class FieldModels {
                 tilt.directionDeg(),
                 bent ? s.combined(radial) : Double.NaN,
                 bent ? Math.sqrt(s.varianceOf(radial)) : Double.NaN,
+                bent ? oneWay.amount() : Double.NaN,
+                bent ? oneWay.error() : Double.NaN,
+                bent ? oneWay.directionDeg() / 2 : Double.NaN,
                 Math.sqrt(s.ownVariance()));
     }
 
-    /** The linear part of a surface; no direction where noise alone could give it. */
-    private record Tilt(double amount, double error, double directionDeg) {
+    /** Two combinations of the terms as an arrow; no direction where noise alone could give it. */
+    private record Arrow(double amount, double error, double directionDeg) {
         private static final double LEAST_ERRORS = 2;
 
-        /** Noise across the tilt always adds to its length, by its variance to the square; that is taken off. */
-        static Tilt of(Surface s, double toX, double toY) {
-            double x = toX * s.coefficient()[1];
-            double y = toY * s.coefficient()[2];
+        /** Noise across the arrow always adds to its length, by its variance to the square; that is taken off. */
+        static Arrow of(Surface s, double[] toX, double[] toY) {
+            double x = s.combined(toX);
+            double y = s.combined(toY);
             double length = Math.max(1e-12, Math.hypot(x, y));
-            double along = s.varianceOf(new double[] {0, toX * x / length, toY * y / length, 0, 0, 0, 0});
-            double across = s.varianceOf(new double[] {0, -toX * y / length, toY * x / length, 0, 0, 0, 0});
+            double along = s.varianceOf(mixed(toX, x / length, toY, y / length));
+            double across = s.varianceOf(mixed(toX, -y / length, toY, x / length));
             double amount = Math.sqrt(Math.max(0, length * length - across));
             double error = Math.sqrt(along);
             boolean clear = amount > LEAST_ERRORS * error;
-            return new Tilt(amount, error, clear ? Math.toDegrees(Math.atan2(y, x)) : Double.NaN);
+            return new Arrow(amount, error, clear ? Math.toDegrees(Math.atan2(y, x)) : Double.NaN);
+        }
+
+        private static double[] mixed(double[] a, double byA, double[] b, double byB) {
+            return IntStream.range(0, a.length)
+                    .mapToDouble(i -> byA * a[i] + byB * b[i])
+                    .toArray();
         }
     }
 }

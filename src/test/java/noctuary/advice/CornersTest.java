@@ -25,6 +25,7 @@ class CornersTest {
     }
 
     private static FieldModel field(double tiltPx, double directionDeg) {
-        return new FieldModel(200, 3, 0.01, 0.1, 0.05, tiltPx, 0.05, directionDeg, 0.02, 0.05, 0.1);
+        return new FieldModel(
+                200, 3, 0.01, 0.1, 0.05, tiltPx, 0.05, directionDeg, 0.02, 0.05, 0, 0.05, Double.NaN, 0.1);
     }
 }

@@ -23,15 +23,19 @@ class PlantedCornersTest {
     /** A normal error lies beyond once in two thousand. */
     private static final double SURE = 3.5;
 
-    /** What is planted: share of width that the tilt adds at the end of the long side, and blur in the corner. */
-    private record Fault(double lean, double directionDeg, double blurPx) implements StarShape {
+    /**
+     * What is planted: share of width that a tilt adds at the end of the long side where all of the field lies on one
+     * side of focus, blur there where the middle is in focus, and blur in the corner from spacing.
+     */
+    private record Fault(double lean, double about, double directionDeg, double blurPx) implements StarShape {
         @Override
         public At at(double x, double y) {
             double u = 2 * (x + 0.5) / WIDTH - 1;
             double v = (2 * (y + 0.5) / HEIGHT - 1) * HEIGHT / WIDTH;
             double r2 = (u * u + v * v) / (1 + Math.pow((double) HEIGHT / WIDTH, 2));
             double along = u * Math.cos(Math.toRadians(directionDeg)) + v * Math.sin(Math.toRadians(directionDeg));
-            return new At(Math.hypot(MIDDLE_PX * (1 + lean * along), blurPx * r2), 0.05, 25, 3.5);
+            return new At(
+                    Math.hypot(MIDDLE_PX * (1 + lean * along), Math.hypot(blurPx * r2, about * along)), 0.05, 25, 3.5);
         }
 
         double tiltPx() {
@@ -46,7 +50,7 @@ class PlantedCornersTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void aTiltIsFoundWithItsDirectionAndAmount(long seed) {
-        Fault fault = new Fault(0.06 + 0.05 * seed, 53 * seed - 180, 0);
+        Fault fault = new Fault(0.06 + 0.05 * seed, 0, 53 * seed - 180, 0);
         Corners corners = measured(fault, seed);
         assertThat(corners.tiltPx()).isCloseTo(fault.tiltPx(), within(SURE * corners.tiltErrorPx()));
         assertDirection(corners, fault);
@@ -58,17 +62,31 @@ class PlantedCornersTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void aSpacingFaultIsFoundWithItsAmount(long seed) {
-        Fault fault = new Fault(0, 0, 1.3 + 0.2 * seed);
+        Fault fault = new Fault(0, 0, 0, 1.3 + 0.2 * seed);
         Corners corners = measured(fault, seed);
         assertThat(corners.risePx())
                 .isCloseTo(fault.risePx(), within(0.05 * fault.risePx() + SURE * corners.riseErrorPx()));
         assertThat(CornerLimits.says(corners)).contains("spacing").doesNotContain("tilt");
     }
 
+    /** Blur of so much at the end of the long side, in squares: hypot(3, 2.4) - 3 = 0.84 px along the axis, 0 across. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void aTiltWhoseMiddleIsInFocusIsNotTakenForSpacing(long seed) {
+        Fault fault = new Fault(0, 1.2 + 0.2 * seed, 28 * seed - 90, 0);
+        Corners corners = measured(fault, seed);
+        assertThat(CornerLimits.says(corners))
+                .contains("tilt about a middle in focus")
+                .doesNotContain("spacing");
+        double off = Math.IEEEremainder(corners.oneWayDirectionDeg() - fault.directionDeg(), 180);
+        double error = Math.toDegrees(corners.oneWayErrorPx() / corners.oneWayPx()) / 2;
+        assertThat(off).isCloseTo(0, within(SURE * error + 1));
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4})
     void bothAreToldApart(long seed) {
-        Fault fault = new Fault(0.2, 100 * seed - 180, 2);
+        Fault fault = new Fault(0.2, 0, 100 * seed - 180, 2);
         Corners corners = measured(fault, seed);
         assertThat(corners.risePx())
                 .isCloseTo(fault.risePx(), within(0.08 * fault.risePx() + SURE * corners.riseErrorPx()));
@@ -80,7 +98,7 @@ class PlantedCornersTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void neitherIsFoundWhereNothingWasPlanted(long seed) {
-        assertThat(CornerLimits.says(measured(new Fault(0, 0, 0), seed))).isEqualTo("neither, within errors");
+        assertThat(CornerLimits.says(measured(new Fault(0, 0, 0, 0), seed))).isEqualTo("neither, within errors");
     }
 
     /** An error across the arrow turns it by as much over its length. */

@@ -77,14 +77,14 @@ class SharpnessBudgetTest {
 
     @Test
     void alikeToAllCornersIsSpacingAndAcrossTheFieldIsTilt() {
-        Corners grown = new Corners(300, 2.5, 0.6, 0.05, 0.02, 0.05, 10);
+        Corners grown = new Corners(300, 2.5, 0.6, 0.05, 0.02, 0.05, 10, 0, 0.05, Double.NaN);
         assertThat(ids(CornerLimits.of(grown, OptionalDouble.of(-1.19)))).containsExactly("limit-spacing");
         assertThat(CornerLimits.of(grown, OptionalDouble.of(-1.19))
                         .get(0)
                         .finding()
                         .evidence())
                 .contains("by its parts the train is 1.19 mm too short");
-        Corners leaning = new Corners(300, 2.5, 0.05, 0.05, 1.2, 0.06, 170);
+        Corners leaning = new Corners(300, 2.5, 0.05, 0.05, 1.2, 0.06, 170, 0, 0.05, Double.NaN);
         List<Limit> tilt = CornerLimits.of(leaning, OptionalDouble.empty());
         assertThat(ids(tilt)).containsExactly("limit-tilt");
         assertThat(tilt.get(0).finding().text()).contains("towards the left");
