@@ -32,6 +32,8 @@ record Corners(
 
     /** A blur that grows straight bends widths a little across its axis too. */
     private static final double LEAST_BESIDE = 0.5;
+    /** Of the rise, that one axis must have more; a tilt about the middle alone has twice the rise. */
+    private static final double LEAST_SHARE = 0.2;
     /** Fewer stars cannot carry the seven terms of the surface. */
     private static final int FEWEST_STARS = 40;
 
@@ -90,7 +92,7 @@ record Corners(
 
     /** Whether a tilt shows on both sides of the middle. */
     boolean oneWay() {
-        return oneWayPx > LEAST_ERRORS * oneWayErrorPx;
+        return oneWayPx > LEAST_ERRORS * oneWayErrorPx && oneWayPx > LEAST_SHARE * risePx;
     }
 
     /** Rise to the corners along the axis on which it is least: what a tilt has no part in. */
