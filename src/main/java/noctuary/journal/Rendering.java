@@ -23,24 +23,50 @@ public final class Rendering {
     /**
      * @param files frames, stacks and pictures looked at
      * @param measuredNow of these, the ones that were not in the cache
+     * @param standing whether nothing had changed, so that the site was left as it stands
      */
-    public record Outcome(int entries, int files, int measuredNow, List<Problem> problems) {}
+    public record Outcome(int entries, int files, int measuredNow, boolean standing, List<Problem> problems) {}
 
     /**
+     * Leaves the site alone when nothing that it was made from has changed.
+     *
      * @throws RefusedException when {@code output} holds something that is not a site of ours
      * @throws IOException when the site cannot be written; the old one then still stands
      */
     public static Outcome render(Path root, Path output, Progress progress) throws IOException, RefusedException {
+        return render(root, output, progress, false);
+    }
+
+    /** As {@link #render}, whether or not something has changed. */
+    public static Outcome anew(Path root, Path output, Progress progress) throws IOException, RefusedException {
+        return render(root, output, progress, true);
+    }
+
+    private static Outcome render(Path root, Path output, Progress progress, boolean anew)
+            throws IOException, RefusedException {
         Places.refuseBlockedCache(root);
         RenderTurn turn = RenderTurn.take(Places.cache(root));
         try {
-            return alone(root, output, progress);
+            Path record = Places.standing(root, output);
+            String journal = Places.glance(root);
+            Optional<Standing> before = Standing.find(record);
+            if (before.isPresent() && !anew) {
+                Leftovers.clear(output.toAbsolutePath().normalize());
+                if (before.get().holds(journal, output)) {
+                    return before.get().outcome();
+                }
+            }
+            Site site = alone(root, output, progress);
+            new Standing(journal, site.trail(), Standing.site(output), site.outcome()).keep(record);
+            return site.outcome();
         } finally {
             turn.end();
         }
     }
 
-    private static Outcome alone(Path root, Path output, Progress progress) throws IOException, RefusedException {
+    private record Site(Map<Path, String> trail, Outcome outcome) {}
+
+    private static Site alone(Path root, Path output, Progress progress) throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
             Survey survey = Survey.of(root, progress);
@@ -64,7 +90,9 @@ public final class Rendering {
                     .mapToInt(e -> e.frames().size() + (e.stack().isPresent() ? 1 : 0))
                     .sum();
             files += images(survey).size();
-            return new Outcome(survey.entries().size(), files, survey.files().measuredNow(), problems);
+            return new Site(
+                    survey.journal().trail(),
+                    new Outcome(survey.entries().size(), files, survey.files().measuredNow(), false, problems));
         } finally {
             publication.abandon();
         }

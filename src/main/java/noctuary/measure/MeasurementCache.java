@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import noctuary.keep.KeptFile;
 
 /**
  * Measurements kept in a folder by the identity of the file's bytes and the engine that made them. Whatever is damaged,
