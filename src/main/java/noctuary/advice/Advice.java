@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import noctuary.entry.Journal;
+import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
 
@@ -32,11 +33,16 @@ public record Advice(
     }
 
     public static Advice of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
+        return of(journal, entries, rigs, Memo.NONE);
+    }
+
+    /** @param memo keeps what takes long to work out */
+    public static Advice of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs, Memo memo) {
         List<EntryContext> contexts = contexts(journal, entries, rigs);
         Map<String, LimitReport> limits = LimitReports.of(contexts);
         return new Advice(
                 limits,
-                ExposurePlans.of(contexts),
+                ExposurePlans.of(contexts, memo),
                 RefocusRules.of(contexts),
                 RigDesks.of(contexts, rigs),
                 LessonBook.of(entries, limits));

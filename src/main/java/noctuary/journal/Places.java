@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import noctuary.keep.Digest;
 import noctuary.keep.Glance;
+import noctuary.keep.Memo;
 
 /** Where a journal keeps what the tool writes. */
 final class Places {
@@ -29,6 +30,11 @@ final class Places {
     static Path standing(Path root, Path output) {
         String place = output.toAbsolutePath().normalize().toString();
         return cache(root).resolve("standing").resolve(new Digest().text(place).hex().substring(0, 32));
+    }
+
+    /** What this program worked out before. */
+    static Memo memo(Path root) {
+        return Memo.in(cache(root).resolve("worked-out"), Program.build());
     }
 
     /** What all that a render reads looks like, except for what notes lead to elsewhere; and the program. */

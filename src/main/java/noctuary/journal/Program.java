@@ -10,9 +10,14 @@ import noctuary.keep.Glance;
 final class Program {
     private Program() {}
 
-    /** Of the file or folder it runs from, the Java under it and the memory it has. */
+    /** Of the build and the memory it has: some pictures are compared only where there is enough. */
     static String identity() {
-        return code() + " " + Runtime.version() + " " + Runtime.getRuntime().maxMemory();
+        return build() + " " + Runtime.getRuntime().maxMemory();
+    }
+
+    /** Of the file or folder it runs from and the Java under it. */
+    static String build() {
+        return code() + " " + Runtime.version();
     }
 
     private static String code() {

@@ -86,6 +86,7 @@ public final class Rendering {
             problems.addAll(unreadable(survey));
             problems.addAll(Attachments.publish(survey.journal(), draft));
             publication.publish();
+            survey.memo().save();
             int files = survey.entries().stream()
                     .mapToInt(e -> e.frames().size() + (e.stack().isPresent() ? 1 : 0))
                     .sum();

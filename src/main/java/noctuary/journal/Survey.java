@@ -13,6 +13,7 @@ import noctuary.advice.Finding;
 import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
+import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.EntrySheets;
 import noctuary.measure.MeasuredFiles;
@@ -26,10 +27,12 @@ import noctuary.rig.Check;
 /**
  * A journal read and measured, before anything is written.
  *
+ * @param memo to be saved by who asked for all of it
  * @param entries newest night first
  */
 record Survey(
         Journal journal,
+        Memo memo,
         MeasuredFiles files,
         List<EntrySheet> entries,
         Map<String, RigSheet> rigs,
@@ -44,27 +47,29 @@ record Survey(
 
     static Survey of(Path root, Progress progress) {
         Journal journal = Journal.read(root);
-        MeasuredFiles files = new MeasuredFiles(Places.cache(root));
+        Memo memo = Places.memo(root);
+        MeasuredFiles files = new MeasuredFiles(Places.cache(root), memo);
         Set<Path> wanted = wanted(journal);
         files.measure(wanted, done -> progress.at("measuring", done, wanted.size()));
-        EntrySheets sheets = new EntrySheets(journal, files::of);
+        EntrySheets sheets = new EntrySheets(journal, files::of, memo);
         List<EntrySheet> entries =
-                journal.entries().stream().map(sheets::of).sorted(NEWEST_FIRST).toList();
+                journal.entries().parallelStream().map(sheets::of).sorted(NEWEST_FIRST).toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
-        Advice advice = Advice.of(journal, entries, rigs);
+        Advice advice = Advice.of(journal, entries, rigs, memo);
         return new Survey(
                 journal,
+                memo,
                 files,
                 entries,
                 rigs,
-                TargetSheets.of(entries),
+                TargetSheets.of(entries, memo),
                 advice,
                 problems(journal, entries, rigs, advice));
     }
 
     /** Worked out anew at each call; not every command wants them. */
     Reviews reviews() {
-        return Reviews.of(journal, entries, rigs);
+        return Reviews.of(journal, entries, rigs, memo);
     }
 
     private static Set<Path> wanted(Journal journal) {

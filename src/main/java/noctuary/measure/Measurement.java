@@ -14,6 +14,8 @@ import noctuary.stars.Summary;
  * @param planes 1 or 3; empty when the file could not be read
  * @param field of the plane that stands for the file: the only one, or the middle (green) of three
  * @param pixelDigest identity of the pixels; empty when there are none
+ * @param elongation that the stars have in common
+ * @param content identity of the file's bytes; empty when it is not told
  */
 public record Measurement(
         FrameReport.Kind kind,
@@ -24,10 +26,67 @@ public record Measurement(
         Optional<StarField> field,
         Optional<Defects> defects,
         String pixelDigest,
-        List<FrameReport.Trouble> troubles) {
+        List<FrameReport.Trouble> troubles,
+        Optional<Elongation> elongation,
+        String content) {
     public Measurement {
         planes = List.copyOf(planes);
         troubles = List.copyOf(troubles);
+    }
+
+    public Measurement(
+            FrameReport.Kind kind,
+            int width,
+            int height,
+            List<PlaneSummary> planes,
+            Optional<FrameHeader> header,
+            Optional<StarField> field,
+            Optional<Defects> defects,
+            String pixelDigest,
+            List<FrameReport.Trouble> troubles) {
+        this(
+                kind,
+                width,
+                height,
+                planes,
+                header,
+                field,
+                defects,
+                pixelDigest,
+                troubles,
+                field.flatMap(f -> Elongation.of(f.stars())),
+                "");
+    }
+
+    /** The same measurement of a file whose bytes have this identity. */
+    Measurement of(String fileContent) {
+        return new Measurement(
+                kind,
+                width,
+                height,
+                planes,
+                header,
+                field,
+                defects,
+                pixelDigest,
+                troubles,
+                elongation,
+                fileContent);
+    }
+
+    Measurement with(Optional<StarField> otherField) {
+        return new Measurement(
+                kind,
+                width,
+                height,
+                planes,
+                header,
+                otherField,
+                defects,
+                pixelDigest,
+                troubles,
+                elongation,
+                content);
     }
 
     /** One plane's sky and star width. */

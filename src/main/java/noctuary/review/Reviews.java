@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import noctuary.entry.Journal;
 import noctuary.entry.Typed;
+import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
 import noctuary.review.Chronicle.Sides;
@@ -18,15 +19,22 @@ public final class Reviews {
     private final Chronicle chronicle;
     private final List<EntrySheet> entries;
     private final List<Change> changes;
+    private final Memo memo;
 
-    private Reviews(Chronicle chronicle, List<EntrySheet> entries) {
+    private Reviews(Chronicle chronicle, List<EntrySheet> entries, Memo memo) {
+        this.memo = memo;
         this.chronicle = chronicle;
         this.entries = entries;
         this.changes = Changes.of(chronicle);
     }
 
     public static Reviews of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        return new Reviews(Chronicle.of(journal, entries, rigs), entries);
+        return of(journal, entries, rigs, Memo.NONE);
+    }
+
+    /** @param memo keeps what takes long to work out */
+    public static Reviews of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs, Memo memo) {
+        return new Reviews(Chronicle.of(journal, entries, rigs), entries, memo);
     }
 
     /** Ids of the changes, by date. */
@@ -77,7 +85,7 @@ public final class Reviews {
     private Review review(Change change) {
         Evidence evidence = Evidence.of(change);
         List<MeasureReview> measures = Judgement.of(change.kind().changes(), evidence.measures());
-        List<DepthPair> pairs = change.kind() == ChangeKind.CHOICE ? List.of() : Depths.of(change);
+        List<DepthPair> pairs = change.kind() == ChangeKind.CHOICE ? List.of() : Depths.of(change, memo);
         Optional<FairTest> test =
                 measures.stream().filter(m -> m.nights().primary()).findFirst().flatMap(m -> FairTests.of(change, m));
         return new Review(

@@ -24,7 +24,7 @@ public final class PlantedCache {
         Files.createDirectories(file.getParent());
         Files.writeString(file, "stands for a frame: " + file.getParent().getFileName() + "/" + file.getFileName() + "\n");
         String digest = index.digest(file);
-        measured.keep(digest, measurement);
+        measured.keep(digest, measurement.of(digest));
         return digest;
     }
 
