@@ -17,6 +17,7 @@ import noctuary.image.PictureImage;
 import noctuary.image.UnreadablePictureException;
 import noctuary.measure.MeasuredFiles;
 import noctuary.measure.Meter;
+import noctuary.site.Former;
 import noctuary.site.SiteContent.Picture;
 import noctuary.site.SiteContent.Size;
 
@@ -30,8 +31,10 @@ final class PictureShelf {
     private final Path cache;
     private final Path output;
     private final MeasuredFiles files;
+    private final Former former;
 
-    PictureShelf(Path cache, Path output, MeasuredFiles files) {
+    PictureShelf(Path cache, Path output, MeasuredFiles files, Former former) {
+        this.former = former;
         this.cache = cache(cache);
         this.output = output;
         this.files = files;
@@ -67,7 +70,9 @@ final class PictureShelf {
         for (int i = 1; i < lines.length; i++) {
             int[] size = numbers(lines[i]);
             String path = folder + "/" + name + "-" + size[0] + ".jpg";
-            Files.copy(shelf.resolve(size[0] + ".jpg"), output.resolve(path), StandardCopyOption.REPLACE_EXISTING);
+            if (!former.take(path, ENGINE + " " + shelf.getFileName(), output)) {
+                Files.copy(shelf.resolve(size[0] + ".jpg"), output.resolve(path), StandardCopyOption.REPLACE_EXISTING);
+            }
             sizes.add(new Size(path, size[0], size[1]));
         }
         int[] whole = numbers(lines[0]);

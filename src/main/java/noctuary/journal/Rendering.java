@@ -12,6 +12,7 @@ import noctuary.fact.Problem;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
+import noctuary.site.Former;
 import noctuary.site.SiteContent;
 import noctuary.site.SiteContent.Picture;
 import noctuary.site.SiteWriter;
@@ -52,11 +53,16 @@ public final class Rendering {
             Optional<Standing> before = Standing.find(record);
             if (before.isPresent() && !anew) {
                 Leftovers.clear(output.toAbsolutePath().normalize());
-                if (before.get().holds(journal, output)) {
+                if (!before.get().stands(output)) {
+                    before = Optional.empty();
+                } else if (before.get().holds(journal)) {
                     return before.get().outcome();
                 }
             }
-            Site site = alone(root, output, progress);
+            ShownFiles shown = ShownFiles.of(root, output);
+            Former former = before.isPresent() && !anew ? shown.find() : Former.none();
+            Site site = alone(root, output, former, progress);
+            shown.keep(former);
             new Standing(journal, site.trail(), Standing.site(output), site.outcome()).keep(record);
             return site.outcome();
         } finally {
@@ -66,7 +72,7 @@ public final class Rendering {
 
     private record Site(Map<Path, String> trail, Outcome outcome) {}
 
-    private static Site alone(Path root, Path output, Progress progress) throws IOException, RefusedException {
+    private static Site alone(Path root, Path output, Former former, Progress progress) throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
             Survey survey = Survey.of(root, progress);
@@ -79,12 +85,12 @@ public final class Rendering {
                     survey.targets(),
                     survey.reviews().all(),
                     survey.advice(),
-                    pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
+                    pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files(), former), progress),
                     versions);
-            SiteWriter.write(content, Places.ownTemplates(root), draft);
+            SiteWriter.write(content, Places.ownTemplates(root), draft, former);
             List<Problem> problems = new ArrayList<>(survey.problems());
             problems.addAll(unreadable(survey));
-            problems.addAll(Attachments.publish(survey.journal(), draft));
+            problems.addAll(Attachments.publish(survey.journal(), draft, former));
             publication.publish();
             survey.memo().save();
             int files = survey.entries().stream()

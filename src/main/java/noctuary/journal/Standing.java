@@ -31,11 +31,15 @@ record Standing(String read, Map<Path, String> trail, String site, Rendering.Out
         trail = new TreeMap<>(trail);
     }
 
-    /** Whether the site would come out the same again. */
-    boolean holds(String journal, Path output) {
+    /** Whether the site is as it was left. */
+    boolean stands(Path output) {
+        return site.equals(site(output));
+    }
+
+    /** Whether all that it was made from is as it was. */
+    boolean holds(String journal) {
         return read.equals(journal)
-                && trail.entrySet().stream().allMatch(e -> Glance.at(e.getKey()).equals(e.getValue()))
-                && site.equals(site(output));
+                && trail.entrySet().stream().allMatch(e -> Glance.at(e.getKey()).equals(e.getValue()));
     }
 
     static String site(Path output) {

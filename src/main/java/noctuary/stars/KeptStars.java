@@ -36,6 +36,12 @@ public final class KeptStars extends AbstractList<Star> implements RandomAccess 
         return size;
     }
 
+    /** Says only how many, so as not to fetch them. */
+    @Override
+    public String toString() {
+        return size + " stars";
+    }
+
     long measured() {
         return measured;
     }

@@ -22,7 +22,7 @@ public final class PlantedCache {
      */
     public String plant(Path file, Measurement measurement) throws IOException {
         Files.createDirectories(file.getParent());
-        Files.writeString(file, "stands for a frame: " + file.getParent().getFileName() + "/" + file.getFileName() + "\n");
+        Files.writeString(file, "stands for the frame " + file + "\n");
         String digest = index.digest(file);
         measured.keep(digest, measurement.of(digest));
         return digest;
