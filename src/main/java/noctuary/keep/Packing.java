@@ -34,6 +34,11 @@ public final class Packing<T> {
         return out.bytes();
     }
 
+    /** One word that stands for the value. */
+    public String digest(T value) {
+        return new Digest().bytes(pack(value)).hex();
+    }
+
     /** Empty for bytes that are no such value. */
     public Optional<T> unpack(byte[] bytes) {
         return unpack(new PackedIn(bytes));

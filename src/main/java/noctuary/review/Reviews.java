@@ -44,7 +44,7 @@ public final class Reviews {
 
     /** Every change of the journal, by date. */
     public List<Review> all() {
-        return changes.stream().map(this::review).toList();
+        return changes.parallelStream().map(this::review).toList();
     }
 
     /** Around one change; empty when there is none of that id. */
@@ -84,7 +84,7 @@ public final class Reviews {
 
     private Review review(Change change) {
         Evidence evidence = Evidence.of(change);
-        List<MeasureReview> measures = Judgement.of(change.kind().changes(), evidence.measures());
+        List<MeasureReview> measures = Judged.of(change.kind().changes(), evidence.measures(), memo);
         List<DepthPair> pairs = change.kind() == ChangeKind.CHOICE ? List.of() : Depths.of(change, memo);
         Optional<FairTest> test =
                 measures.stream().filter(m -> m.nights().primary()).findFirst().flatMap(m -> FairTests.of(change, m));

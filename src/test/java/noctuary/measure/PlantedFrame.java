@@ -21,7 +21,7 @@ import noctuary.stars.Zone;
 public final class PlantedFrame {
     private static final int WIDTH = 4656;
     private static final int HEIGHT = 3520;
-    private static final int STARS = 100;
+    private static final int STARS = 24;
 
     private final List<Card> cards = new ArrayList<>();
     private final Random random;
