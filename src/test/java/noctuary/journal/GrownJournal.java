@@ -80,7 +80,8 @@ final class GrownJournal {
                 cost: [{part: tube, price: %d EUR}]
                 ---
                 A rig among others.
-                """.formatted(i, 80 + 10 * (i % 8), 400 + 50 * (i % 12), 3 + i % 9, 300 + 40 * i));
+                """.formatted(
+                        i, 80 + 10 * (i % 8), 400 + 50 * (i % 12), 3 + i % 9, 300 + 40 * i));
     }
 
     private void entry(int i) throws IOException {
@@ -105,8 +106,17 @@ final class GrownJournal {
 
                 - dew by one o'clock
                 - see the [night before](../%s/entry.md)
-                """.formatted(i, target, rig, SITES.get(random.nextInt(4)), 50 + random.nextInt(50), lesson, change, lost,
-                i, slug(Math.max(0, i - 1))));
+                """.formatted(
+                        i,
+                        target,
+                        rig,
+                        SITES.get(random.nextInt(4)),
+                        50 + random.nextInt(50),
+                        lesson,
+                        change,
+                        lost,
+                        i,
+                        slug(Math.max(0, i - 1))));
         frames(i, night, rig, target);
     }
 

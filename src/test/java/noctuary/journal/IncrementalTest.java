@@ -41,9 +41,12 @@ class IncrementalTest {
     }
 
     private void frame(int e, int f, long seed) {
-        journal.frame("e" + e, "f" + f + ".fits", FrameDraft.stars(3 + 0.2 * f, seed)
-                .card("EXPTIME", "60.0")
-                .card("DATE-OBS", "'2025-06-1" + e + "T22:3" + f + ":00'"));
+        journal.frame(
+                "e" + e,
+                "f" + f + ".fits",
+                FrameDraft.stars(3 + 0.2 * f, seed)
+                        .card("EXPTIME", "60.0")
+                        .card("DATE-OBS", "'2025-06-1" + e + "T22:3" + f + ":00'"));
     }
 
     private void note(int e, String title, String... more) {

@@ -36,7 +36,9 @@ class StandingTest {
     }
 
     private void archived(String name, long seed) {
-        FrameDraft.stars(3, seed).card("EXPTIME", "60.0").write(folder.resolve("frames").resolve(name));
+        FrameDraft.stars(3, seed)
+                .card("EXPTIME", "60.0")
+                .write(folder.resolve("frames").resolve(name));
     }
 
     private boolean stands() throws Exception {
