@@ -40,8 +40,7 @@ public record NoiseGrowth(int frames, double single, double stack, double stackE
 
     static Optional<NoiseGrowth> of(EntryContext context, Memo memo) {
         Digest key = new Digest();
-        Stream<FrameSheet> files =
-                Stream.concat(context.lights().stream(), context.sheet().stack().stream());
+        Stream<FrameSheet> files = Stream.concat(context.lights().stream(), context.sheet().stack().stream());
         boolean known = files.map(f -> f.measurement().content())
                 .peek(key::text)
                 .reduce(true, (all, content) -> all && !content.isEmpty(), Boolean::logicalAnd);

@@ -29,7 +29,9 @@ final class Places {
     /** The record of the last render into a folder. */
     static Path standing(Path root, Path output) {
         String place = output.toAbsolutePath().normalize().toString();
-        return cache(root).resolve("standing").resolve(new Digest().text(place).hex().substring(0, 32));
+        return cache(root)
+                .resolve("standing")
+                .resolve(new Digest().text(place).hex().substring(0, 32));
     }
 
     /** What this program worked out before. */

@@ -72,7 +72,8 @@ public final class Rendering {
 
     private record Site(Map<Path, String> trail, Outcome outcome) {}
 
-    private static Site alone(Path root, Path output, Former former, Progress progress) throws IOException, RefusedException {
+    private static Site alone(Path root, Path output, Former former, Progress progress)
+            throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
             Survey survey = Survey.of(root, progress);

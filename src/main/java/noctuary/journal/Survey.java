@@ -52,8 +52,10 @@ record Survey(
         Set<Path> wanted = wanted(journal);
         files.measure(wanted, done -> progress.at("measuring", done, wanted.size()));
         EntrySheets sheets = new EntrySheets(journal, files::of, memo);
-        List<EntrySheet> entries =
-                journal.entries().parallelStream().map(sheets::of).sorted(NEWEST_FIRST).toList();
+        List<EntrySheet> entries = journal.entries().parallelStream()
+                .map(sheets::of)
+                .sorted(NEWEST_FIRST)
+                .toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
         Advice advice = Advice.of(journal, entries, rigs, memo);
         return new Survey(

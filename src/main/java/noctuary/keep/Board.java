@@ -90,7 +90,9 @@ final class Board {
         int length = bytes.length - Long.BYTES;
         long check = new PackedIn(bytes, length, Long.BYTES, texts).whole();
         PackedIn in = new PackedIn(bytes, 0, length, texts);
-        if (check != check(bytes, length) || !in.text().equals(FORM) || !in.text().equals(shape)) {
+        if (check != check(bytes, length)
+                || !in.text().equals(FORM)
+                || !in.text().equals(shape)) {
             return;
         }
         for (int left = in.size(); left > 0; left--) {

@@ -15,7 +15,8 @@ final class RecordForm implements Form {
     RecordForm(Class<?> type, List<Form> parts) {
         RecordComponent[] components = type.getRecordComponents();
         this.parts = parts.toArray(Form[]::new);
-        this.accessors = Arrays.stream(components).map(RecordComponent::getAccessor).toArray(Method[]::new);
+        this.accessors =
+                Arrays.stream(components).map(RecordComponent::getAccessor).toArray(Method[]::new);
         try {
             this.constructor = type.getDeclaredConstructor(
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));

@@ -61,32 +61,12 @@ public record Measurement(
     /** The same measurement of a file whose bytes have this identity. */
     Measurement of(String fileContent) {
         return new Measurement(
-                kind,
-                width,
-                height,
-                planes,
-                header,
-                field,
-                defects,
-                pixelDigest,
-                troubles,
-                elongation,
-                fileContent);
+                kind, width, height, planes, header, field, defects, pixelDigest, troubles, elongation, fileContent);
     }
 
     Measurement with(Optional<StarField> otherField) {
         return new Measurement(
-                kind,
-                width,
-                height,
-                planes,
-                header,
-                otherField,
-                defects,
-                pixelDigest,
-                troubles,
-                elongation,
-                content);
+                kind, width, height, planes, header, otherField, defects, pixelDigest, troubles, elongation, content);
     }
 
     /** One plane's sky and star width. */

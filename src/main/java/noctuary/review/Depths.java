@@ -56,7 +56,8 @@ final class Depths {
         String contents = a.measurement().content() + b.measurement().content();
         boolean known = contents.length() == 2 * a.measurement().content().length() && !contents.isEmpty();
         Digest key = new Digest().text(contents);
-        Stream.of(before, after).forEach(n -> key.text(n.slug()).text(n.target()).text(n.filter()));
+        Stream.of(before, after)
+                .forEach(n -> key.text(n.slug()).text(n.target()).text(n.filter()));
         return memo.recall("depths", Found.PACKING, known ? key.hex() : "", () -> new Found(pair(before, after, a, b)))
                 .pair();
     }

@@ -28,7 +28,9 @@ final class EntryShown {
         if (files.stream().anyMatch(f -> f.measurement().content().isEmpty())) {
             return "";
         }
-        Digest digest = new Digest().text(ledger.content().journal().settings().toString()).text(entry.toString());
+        Digest digest = new Digest()
+                .text(ledger.content().journal().settings().toString())
+                .text(entry.toString());
         files.forEach(f -> file(digest, f));
         String slug = entry.slug();
         return digest.text(text(ledger.rig(sheet).map(rig -> rig.note())))

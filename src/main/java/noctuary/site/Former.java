@@ -46,7 +46,9 @@ public final class Former {
             return false;
         }
         now.put(path, shown);
-        return folder.isPresent() && shown.equals(before.get(path)) && taken(folder.get().resolve(path), site.resolve(path));
+        return folder.isPresent()
+                && shown.equals(before.get(path))
+                && taken(folder.get().resolve(path), site.resolve(path));
     }
 
     /** What the files of the new site show, by path. */

@@ -23,9 +23,7 @@ final class Tables {
 
     Stream<Map<String, Object>> entries() {
         EntryRecords records = new EntryRecords(ledger);
-        return ledger.content().entries().stream()
-                .map(records::of)
-                .map(Tables::row);
+        return ledger.content().entries().stream().map(records::of).map(Tables::row);
     }
 
     private static Map<String, Object> row(EntryRecord entry) {
@@ -59,8 +57,7 @@ final class Tables {
 
     Stream<Map<String, Object>> frames() {
         return ledger.content().entries().stream()
-                .flatMap(sheet ->
-                        IntStream.range(0, sheet.frames().size()).mapToObj(i -> row(sheet, i)));
+                .flatMap(sheet -> IntStream.range(0, sheet.frames().size()).mapToObj(i -> row(sheet, i)));
     }
 
     private Map<String, Object> row(EntrySheet sheet, int at) {

@@ -45,19 +45,12 @@ public record StarField(
     /** The same field with another list of its stars. */
     public StarField with(List<Star> others) {
         return new StarField(
-                background,
-                others,
-                saturated,
-                fwhmPx,
-                ellipticity,
-                halfFluxRadiusPx,
-                moffatBeta,
-                zones,
-                model,
-                whyNot);
+                background, others, saturated, fwhmPx, ellipticity, halfFluxRadiusPx, moffatBeta, zones, model, whyNot);
     }
 
     public long measured() {
-        return stars instanceof KeptStars kept ? kept.measured() : stars.stream().filter(Star::measured).count();
+        return stars instanceof KeptStars kept
+                ? kept.measured()
+                : stars.stream().filter(Star::measured).count();
     }
 }

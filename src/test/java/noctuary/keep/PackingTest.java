@@ -51,7 +51,9 @@ class PackingTest {
                 Optional.of(new Named<>(-0.0, "a")),
                 OptionalDouble.of(Double.POSITIVE_INFINITY),
                 OptionalInt.empty(),
-                List.of(new Named<>(Instant.parse("2025-06-14T22:30:00.123456789Z"), "a"), new Named<>(Instant.MIN, "")),
+                List.of(
+                        new Named<>(Instant.parse("2025-06-14T22:30:00.123456789Z"), "a"),
+                        new Named<>(Instant.MIN, "")),
                 Set.of(DayOfWeek.MONDAY, DayOfWeek.SUNDAY),
                 Map.of("x", LocalDate.of(1969, 7, 20)),
                 new BigDecimal("120.50"));
@@ -82,7 +84,8 @@ class PackingTest {
     void theShapeTellsOneRecordFromAnother() {
         record One(int a, String b) {}
         record Two(int a, String c) {}
-        assertThat(Packing.of(One.class).shape()).isNotEqualTo(Packing.of(Two.class).shape());
+        assertThat(Packing.of(One.class).shape())
+                .isNotEqualTo(Packing.of(Two.class).shape());
     }
 
     @Test
@@ -95,7 +98,8 @@ class PackingTest {
     }
 
     private static int recall(Memo memo, String key, int work) {
-        return memo.recall("numbers", Number.PACKING, key, () -> new Number(work)).value();
+        return memo.recall("numbers", Number.PACKING, key, () -> new Number(work))
+                .value();
     }
 
     @Test
