@@ -4,9 +4,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import noctuary.entry.Journal;
 import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
+import noctuary.measure.NoiseOverTime;
 import noctuary.measure.RigSheet;
 
 /**
@@ -32,13 +34,26 @@ public record Advice(
         lessons = List.copyOf(lessons);
     }
 
-    public static Advice of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        return of(journal, entries, rigs, Memo.NONE);
+    /** @param noise against time by slug, of entries whose frames tell it */
+    public static Advice of(
+            Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs, Map<String, NoiseOverTime> noise) {
+        return of(journal, entries, rigs, noise, Memo.NONE);
     }
 
     /** @param memo keeps what takes long to work out */
-    public static Advice of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs, Memo memo) {
-        List<EntryContext> contexts = contexts(journal, entries, rigs);
+    public static Advice of(
+            Journal journal,
+            List<EntrySheet> entries,
+            Map<String, RigSheet> rigs,
+            Map<String, NoiseOverTime> noise,
+            Memo memo) {
+        List<EntryContext> contexts = entries.stream()
+                .map(e -> EntryContext.of(
+                        e,
+                        journal,
+                        rigs,
+                        Optional.ofNullable(noise.get(e.entry().slug()))))
+                .toList();
         Map<String, LimitReport> limits = LimitReports.of(contexts);
         return new Advice(
                 limits,
@@ -46,10 +61,6 @@ public record Advice(
                 RefocusRules.of(contexts),
                 RigDesks.of(contexts, rigs),
                 LessonBook.of(entries, limits));
-    }
-
-    private static List<EntryContext> contexts(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        return entries.stream().map(e -> EntryContext.of(e, journal, rigs)).toList();
     }
 
     /** What stands out in one entry; nothing for an entry that was not judged. */

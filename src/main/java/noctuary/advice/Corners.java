@@ -2,6 +2,7 @@ package noctuary.advice;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import noctuary.stars.FieldModel;
 import noctuary.stats.Robust;
@@ -33,8 +34,8 @@ record Corners(
         if (whole.isEmpty() || stars < FEWEST_STARS) {
             return Optional.empty();
         }
-        double x = median(whole, m -> m.tiltPx() * Math.cos(Math.toRadians(m.tiltDirectionDeg())));
-        double y = median(whole, m -> m.tiltPx() * Math.sin(Math.toRadians(m.tiltDirectionDeg())));
+        double x = median(whole, m -> part(m, Math::cos));
+        double y = median(whole, m -> part(m, Math::sin));
         return Optional.of(new Corners(
                 stars,
                 median(whole, FieldModel::centreFwhmPx),
@@ -43,6 +44,13 @@ record Corners(
                 Math.hypot(x, y),
                 error(whole, FieldModel::tiltErrorPx),
                 Math.toDegrees(Math.atan2(y, x))));
+    }
+
+    /** Nothing where a frame's tilt is too slight to have a direction. */
+    private static double part(FieldModel m, DoubleUnaryOperator along) {
+        return Double.isNaN(m.tiltDirectionDeg())
+                ? 0
+                : m.tiltPx() * along.applyAsDouble(Math.toRadians(m.tiltDirectionDeg()));
     }
 
     private static double median(List<FieldModel> models, ToDoubleFunction<FieldModel> part) {

@@ -4,20 +4,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import noctuary.fits.Cited;
 import noctuary.fits.FrameHeader;
 import noctuary.fits.FrameKind;
 import noctuary.measure.Figure;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
-import noctuary.sky.Catalogue;
 import noctuary.stats.Robust;
 
 /** Takes from an entry's sheet what bears on its depth. */
 final class DepthReader {
-    /** Long axis over short axis, from the catalogue. */
-    private static final double STREAK_LIKE = 2.5;
-
     private final EntryContext context;
     private final List<FrameSheet> singles;
 
@@ -34,39 +31,29 @@ final class DepthReader {
 
     private Depth depth() {
         OptionalDouble gain = context.number(Figure.GAIN);
-        OptionalDouble noise = median(f -> f.background().map(FrameReport.Sky::noise));
+        PixelNoise noise = PixelNoise.of(context, singles);
         OptionalDouble readNoise = readNoise();
         Optional<FrameReport> stack = context.sheet().stack().map(FrameSheet::report);
         return new Depth(
-                product(noise, gain),
+                product(noise.counts(), gain),
+                product(noise.error(), gain),
+                noise.starFree(),
                 whyNoNoise(gain),
                 median(f -> f.exposureSeconds().isPresent()
                         ? Optional.of(f.exposureSeconds().getAsDouble())
                         : Optional.empty()),
                 context.number(Figure.EXPOSURE),
                 readNoise,
+                product(level(), gain),
                 dark(gain, readNoise),
                 product(median(f -> f.defects().flatMap(DepthReader::banding)), gain),
                 context.number(Figure.IMAGE_SCALE),
-                drawnOut()
-                        ? OptionalDouble.empty()
-                        : stack.flatMap(FrameReport::defects)
-                                .map(FrameReport.Blemishes::driftStreak)
-                                .orElseGet(OptionalDouble::empty),
+                stack.flatMap(FrameReport::defects)
+                        .map(FrameReport.Blemishes::driftStreak)
+                        .orElseGet(OptionalDouble::empty),
                 stackBanding(stack),
                 clipped(FrameReport.Blemishes::clippedBlackPercent),
                 clipped(FrameReport.Blemishes::clippedWhitePercent));
-    }
-
-    /** Whether the target itself is a streak, so that streaks in the background may be its own light. */
-    private boolean drawnOut() {
-        return context.sheet()
-                .target()
-                .value()
-                .flatMap(Catalogue::find)
-                .filter(o -> o.widthArcmin() > STREAK_LIKE * o.heightArcmin()
-                        || o.heightArcmin() > STREAK_LIKE * o.widthArcmin())
-                .isPresent();
     }
 
     private String whyNoNoise(OptionalDouble gain) {
@@ -86,18 +73,29 @@ final class DepthReader {
         return rig.isPresent() ? rig : header.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
 
-    /** From dark frames of the lights' exposure: a variance of counts is their number. */
-    private OptionalDouble dark(OptionalDouble gain, OptionalDouble readNoise) {
+    /** Counts of the lights above dark frames of the same exposure. */
+    private OptionalDouble level() {
+        OptionalDouble light = median(f -> f.background().map(FrameReport.Sky::level));
+        double[] dark = darks().mapToDouble(FrameReport.Sky::level).toArray();
+        return light.isEmpty() || dark.length == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(light.getAsDouble() - Robust.median(dark));
+    }
+
+    private Stream<FrameReport.Sky> darks() {
         OptionalDouble sub = median(f -> f.exposureSeconds().isPresent()
                 ? Optional.of(f.exposureSeconds().getAsDouble())
                 : Optional.empty());
-        double[] noise = context.sheet().frames().stream()
+        return context.sheet().frames().stream()
                 .filter(f -> f.kind() == FrameKind.DARK)
                 .map(FrameSheet::report)
                 .filter(r -> r.exposureSeconds().equals(sub))
-                .flatMap(r -> r.background().stream())
-                .mapToDouble(FrameReport.Sky::noise)
-                .toArray();
+                .flatMap(r -> r.background().stream());
+    }
+
+    /** From dark frames of the lights' exposure: a variance of counts is their number. */
+    private OptionalDouble dark(OptionalDouble gain, OptionalDouble readNoise) {
+        double[] noise = darks().mapToDouble(FrameReport.Sky::noise).toArray();
         if (noise.length == 0 || gain.isEmpty() || readNoise.isEmpty()) {
             return OptionalDouble.empty();
         }

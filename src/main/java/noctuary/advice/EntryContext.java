@@ -13,23 +13,36 @@ import noctuary.fact.Quantity;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
 import noctuary.measure.FrameSheet;
+import noctuary.measure.NoiseOverTime;
 import noctuary.measure.RigSheet;
 
 /**
  * An entry's sheet beside its rig as it was that night, and its site.
  *
  * @param rig absent when the entry names none
+ * @param noise against time, of its own frames
  */
-record EntryContext(EntrySheet sheet, Optional<RigSheet> rigSheet, Optional<RigSheet.State> rig, Optional<Site> site) {
+record EntryContext(
+        EntrySheet sheet,
+        Optional<RigSheet> rigSheet,
+        Optional<RigSheet.State> rig,
+        Optional<Site> site,
+        Optional<NoiseOverTime> noise) {
 
     static EntryContext of(EntrySheet sheet, Journal journal, Map<String, RigSheet> rigs) {
+        return of(sheet, journal, rigs, Optional.empty());
+    }
+
+    static EntryContext of(
+            EntrySheet sheet, Journal journal, Map<String, RigSheet> rigs, Optional<NoiseOverTime> noise) {
         Optional<RigSheet> rig = sheet.entry().rig().map(Typed::value).map(rigs::get);
         LocalDate night = sheet.night().value().orElse(LocalDate.MAX);
         return new EntryContext(
                 sheet,
                 rig,
                 rig.map(r -> on(r, night)),
-                sheet.entry().site().map(Typed::value).map(journal.sites()::get));
+                sheet.entry().site().map(Typed::value).map(journal.sites()::get),
+                noise);
     }
 
     private static RigSheet.State on(RigSheet rig, LocalDate night) {

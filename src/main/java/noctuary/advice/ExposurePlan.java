@@ -18,6 +18,7 @@ public record ExposurePlan(
         double totalSeconds,
         Optional<Sub> sub,
         Optional<NoiseGrowth> growth,
+        Optional<NoiseFall> fall,
         List<Deeper> deeper,
         List<Elsewhere> elsewhere) {
     public ExposurePlan {
@@ -29,9 +30,20 @@ public record ExposurePlan(
      * @param seconds as taken
      * @param shortestSeconds that keeps the part of reading below 5 %
      * @param growth by which reading raises the noise now, a share
-     * @param rate electrons a second a pixel from the sky
+     * @param rate electrons a second a pixel from the sky, as its noise tells
+     * @param rateError half the width of what that may be
+     * @param levelRate the same by the level above dark frames; absent without any
+     * @param starFree whether stars too faint to be found are out of it
      */
-    public record Sub(double seconds, double shortestSeconds, double growth, double rate, double readNoiseE) {
+    public record Sub(
+            double seconds,
+            double shortestSeconds,
+            double growth,
+            double rate,
+            OptionalDouble rateError,
+            OptionalDouble levelRate,
+            boolean starFree,
+            double readNoiseE) {
         public String sentence() {
             boolean enough = seconds >= shortestSeconds;
             return Words.say(
@@ -44,9 +56,18 @@ public record ExposurePlan(
         }
 
         public String evidence() {
+            int decimals = Math.max(0, 2 - (int) Math.floor(Math.log10(rate)));
+            String error = rateError.isPresent() ? " ± " + Words.fixed(rateError.getAsDouble(), decimals) : "";
+            String level = levelRate.isPresent()
+                    ? Words.say("; by its level above the dark frames %s", Words.amount(levelRate.getAsDouble(), "e"))
+                    : "";
             return Words.say(
-                    "read noise %s, %s a second a pixel from the sky, as the noise tells",
-                    Words.amount(readNoiseE, "e"), Words.amount(rate, "e"));
+                    "read noise %s; %s%s e a second a pixel from the sky by its noise%s%s",
+                    Words.amount(readNoiseE, "e"),
+                    Words.fixed(rate, decimals),
+                    error,
+                    starFree ? ", stars left out" : ", in which stars too faint to be found count",
+                    level);
         }
     }
 

@@ -41,12 +41,14 @@ final class ExposurePlans {
         }
         double seconds = total.getAsDouble();
         Optional<NoiseGrowth> growth = NoiseGrowth.of(entry, memo);
+        Optional<NoiseFall> fall = entry.noise().map(NoiseFall::new);
         return Optional.of(new ExposurePlan(
                 entry.slug(),
                 seconds,
                 sub(depths.get(entry.slug())),
                 growth,
-                deeper(seconds, growth.filter(NoiseGrowth::hasFloor)),
+                fall,
+                deeper(seconds, floor(entry, growth, fall)),
                 elsewhere(entry, seconds)));
     }
 
@@ -59,16 +61,30 @@ final class ExposurePlans {
         double sub = d.subSeconds().getAsDouble();
         OptionalDouble shortest = SubExposure.shortestSeconds(readNoise, rate.getAsDouble(), SubExposure.USUAL_GROWTH);
         double growth = SubExposure.growth(readNoise, rate.getAsDouble(), sub);
-        return Optional.of(new ExposurePlan.Sub(sub, shortest.orElseThrow(), growth, rate.getAsDouble(), readNoise));
+        return Optional.of(new ExposurePlan.Sub(
+                sub,
+                shortest.orElseThrow(),
+                growth,
+                rate.getAsDouble(),
+                d.backgroundRateError(),
+                d.levelRate(),
+                d.starFree(),
+                readNoise));
+    }
+
+    /** Share of the variance that does not average out: as the single frames tell, else as the stack does. */
+    private static double floor(EntryContext entry, Optional<NoiseGrowth> growth, Optional<NoiseFall> fall) {
+        return fall.map(f -> f.stayingShare(entry.lights().size()))
+                .or(() ->
+                        growth.filter(NoiseGrowth::hasFloor).map(g -> g.model().floor() / (g.stack() * g.stack())))
+                .orElse(0.0);
     }
 
     /** With a floor b, the variance a / N + b reaches a share q of what it is only when q σ² lies above b. */
-    private static List<ExposurePlan.Deeper> deeper(double seconds, Optional<NoiseGrowth> floored) {
+    private static List<ExposurePlan.Deeper> deeper(double seconds, double floor) {
         List<ExposurePlan.Deeper> rows = new ArrayList<>();
         for (double gain : GAINS) {
             double share = 1 / EqualDepth.timeForMagnitudes(gain);
-            double floor = floored.map(g -> g.model().floor() / (g.stack() * g.stack()))
-                    .orElse(0.0);
             double left = share - floor;
             rows.add(new ExposurePlan.Deeper(
                     gain, left > 0 ? OptionalDouble.of(seconds * (1 - floor) / left) : OptionalDouble.empty()));

@@ -123,7 +123,7 @@ public record NoiseGrowth(int frames, double single, double stack, double stackE
                     + "they were combined, so the two cannot be compared pixel by pixel.";
         }
         if (!hasFloor()) {
-            return numbers + " So far the noise falls with the root of the time.";
+            return numbers + " The stack is as quiet as its frames let it be.";
         }
         long stop = Math.round(model().breakFrames().orElseThrow());
         return numbers

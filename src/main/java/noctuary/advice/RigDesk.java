@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param sampling pixels across the middle of those widths with this rig
  * @param focal effective focal length as the sky told it
  * @param shapes spacing and tilt as the star shapes tell, latest first
- * @param swaps the rig as it is first, then with parts of the keeper's other rigs, and those
+ * @param swaps one part exchanged, a table each
  * @param warmth what expansion alone foretells of the focus, a sentence
  * @param findings sentences for page and check
  */
@@ -21,7 +21,7 @@ public record RigDesk(
         Optional<Spread> sampling,
         Optional<Focal> focal,
         List<Shape> shapes,
-        List<Swap> swaps,
+        List<WhatIf> swaps,
         Optional<String> warmth,
         List<Finding> findings) {
     public RigDesk {

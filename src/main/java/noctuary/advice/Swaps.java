@@ -1,131 +1,84 @@
 package noctuary.advice;
 
-import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
-import noctuary.entry.RigNote.Price;
-import noctuary.measure.Figure;
+import java.util.Set;
 import noctuary.measure.RigSheet;
-import noctuary.measure.RigSpecs;
-import noctuary.rig.Check;
-import noctuary.rig.RigFigures;
+import noctuary.rig.Exchange;
+import noctuary.rig.PartRole;
 import noctuary.rig.RigSpec;
-import noctuary.stats.Robust;
 
-/** One part swapped for another: the camera of each rig behind the optics of each other. */
+/**
+ * One part swapped for another: every part of a rig for the one that does the same in each other rig, or did in itself
+ * before it was replaced. A part that nobody owns yet can be tried as a rig of its own, in whose note only that part
+ * stands.
+ */
 final class Swaps {
-    private final Map<String, RigSheet> rigs;
-    private final Map<String, RigSpec> specs = new LinkedHashMap<>();
-    private final List<EntryContext> entries;
-    private final OptionalDouble seeing;
+    /** Candidates in one table; of more, those of the rigs used last. */
+    private static final int MOST = 6;
+
+    private final Map<String, List<Setup>> setups = new LinkedHashMap<>();
+    private final SwapColumns columns;
 
     Swaps(Map<String, RigSheet> rigs, List<EntryContext> entries, OptionalDouble seeing) {
-        this.rigs = rigs;
-        this.entries = entries;
-        this.seeing = seeing;
-        rigs.forEach(
-                (id, rig) -> specs.put(id, RigSpecs.on(rig.note(), rig.latest().from())));
+        columns = new SwapColumns(entries, seeing);
+        rigs.values().stream()
+                .sorted((a, b) -> lastUse(b).compareTo(lastUse(a)))
+                .forEach(rig -> setups.put(rig.note().id(), Setup.of(rig)));
     }
 
-    /** The rig as it is, then with every other camera, then every other rig with its camera, and those as they are. */
-    List<Swap> around(String id) {
-        List<Swap> swaps = new ArrayList<>();
-        swaps.add(swap(id, id));
-        for (String other : rigs.keySet()) {
+    private static LocalDate lastUse(RigSheet rig) {
+        return rig.note().to().orElse(LocalDate.MAX);
+    }
+
+    /** A table for each part that can be exchanged and would change something. */
+    List<WhatIf> around(String id) {
+        Setup own = setups.get(id).get(0);
+        List<Setup> others = others(id);
+        Set<PartRole> roles = new LinkedHashSet<>();
+        others.forEach(other -> roles.addAll(Exchange.roles(own.spec(), other.spec())));
+        return roles.stream()
+                .map(role -> table(own, others, role))
+                .filter(table -> table.columns().size() > 1)
+                .toList();
+    }
+
+    /** What the rig itself was before, then the other rigs as they are. */
+    private List<Setup> others(String id) {
+        List<Setup> others =
+                new ArrayList<>(setups.get(id).subList(1, setups.get(id).size()));
+        setups.forEach((other, states) -> {
             if (!other.equals(id)) {
-                swaps.add(swap(id, other));
-                swaps.add(swap(other, id));
-                swaps.add(swap(other, other));
+                others.add(states.get(0));
+            }
+        });
+        return others;
+    }
+
+    private WhatIf table(Setup own, List<Setup> others, PartRole role) {
+        Map<RigSpec, Setup> changed = new LinkedHashMap<>();
+        for (Setup other : others) {
+            RigSpec spec = Exchange.of(own.spec(), other.spec(), role);
+            if (!spec.equals(own.spec())) {
+                changed.putIfAbsent(spec, other);
             }
         }
-        return swaps;
-    }
-
-    private Swap swap(String optics, String camera) {
-        RigFigures figures = RigFigures.of(spec(specs.get(optics), specs.get(camera)));
-        OptionalDouble scale = figures.imageScaleArcsecPerPx();
-        boolean spaced = figures.backFocusActualMm().isPresent()
-                && figures.backFocusRequiredMm().isPresent();
-        return new Swap(
-                optics,
-                camera,
-                figures,
-                seeing.isPresent() && scale.isPresent()
-                        ? OptionalDouble.of(seeing.getAsDouble() / scale.getAsDouble())
-                        : OptionalDouble.empty(),
-                spaced
-                        ? OptionalDouble.of(figures.backFocusRequiredMm().getAsDouble()
-                                - figures.backFocusActualMm().getAsDouble())
-                        : OptionalDouble.empty(),
-                cost(optics, camera),
-                figures.checks().stream()
-                        .filter(c -> c.level() != Check.Level.OK)
-                        .map(Check::text)
-                        .toList(),
-                optics.equals(camera) ? measured(optics) : Optional.empty());
-    }
-
-    private static RigSpec spec(RigSpec optics, RigSpec camera) {
-        if (optics == camera) {
-            return optics;
-        }
-        List<RigSpec.TrainPart> train = new ArrayList<>(
-                optics.train().stream().filter(p -> !isCamera(p.name())).toList());
-        camera.train().stream().filter(p -> isCamera(p.name())).forEach(train::add);
-        List<RigSpec.Load> payload = new ArrayList<>(
-                optics.payload().stream().filter(l -> !isCamera(l.name())).toList());
-        camera.payload().stream().filter(l -> isCamera(l.name())).forEach(payload::add);
-        return new RigSpec(optics.optics(), camera.camera(), train, optics.mountCapacityKg(), payload);
-    }
-
-    /** By name; the guide camera stays with its scope. */
-    private static boolean isCamera(String name) {
-        String lower = name.toLowerCase(Locale.ROOT);
-        return lower.contains("camera") && !lower.contains("guide");
-    }
-
-    private Map<String, BigDecimal> cost(String optics, String camera) {
-        Map<String, BigDecimal> sums = new TreeMap<>();
-        for (Price price : rigs.get(optics).note().cost()) {
-            if (optics.equals(camera) || !isCamera(price.part())) {
-                sums.merge(price.currency(), price.amount(), BigDecimal::add);
-            }
-        }
-        if (!optics.equals(camera)) {
-            rigs.get(camera).note().cost().stream()
-                    .filter(price -> isCamera(price.part()))
-                    .forEach(price -> sums.merge(price.currency(), price.amount(), BigDecimal::add));
-        }
-        return sums;
-    }
-
-    private Optional<Swap.Measured> measured(String id) {
-        List<EntryContext> own =
-                entries.stream().filter(e -> e.rigId().equals(id)).toList();
-        if (own.isEmpty()) {
-            return Optional.empty();
-        }
-        double[] widths = own.stream()
-                .map(e -> e.number(Figure.FWHM_ARCSEC))
-                .filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble)
-                .toArray();
-        double seconds = own.stream()
-                .mapToDouble(e -> e.number(Figure.EXPOSURE).orElse(0))
-                .sum();
-        int nights = (int) own.stream()
-                .flatMap(e -> e.sheet().night().value().stream())
-                .distinct()
-                .count();
-        return Optional.of(new Swap.Measured(
-                nights,
-                widths.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(Robust.median(widths)),
-                seconds / 3600));
+        List<Swap> swaps = new ArrayList<>();
+        swaps.add(columns.own(own));
+        changed.entrySet().stream()
+                .limit(MOST)
+                .forEach(e -> swaps.add(columns.with(own, e.getValue(), e.getKey(), role)));
+        changed.values().stream()
+                .limit(MOST)
+                .filter(other -> !other.id().equals(own.id()))
+                .map(other -> columns.whole(own, other))
+                .filter(whole -> whole.figures().effectiveFocalLengthMm().isPresent())
+                .forEach(swaps::add);
+        return new WhatIf(role.name(), swaps, Math.max(0, changed.size() - MOST));
     }
 }

@@ -15,8 +15,6 @@ final class CellFit {
 
     private static final double LEAST_SIGMA = 1e-5;
     private static final double FIRST_SIGMA = 1e-3;
-    private static final double TUKEY = 4.685;
-    private static final int ROUNDS = 4;
     private static final double CALM_QUANTILE = 0.3;
     private static final double CALM = 1.3;
 
@@ -36,44 +34,10 @@ final class CellFit {
     record Tried(Curve curve, double misfit) {}
 
     Tried at(double middle, double softness) {
-        double[] bent = means(middle, softness);
-        Curve curve = new Curve(middle, softness, 0, 1);
-        double[] robust = new double[bent.length];
-        Arrays.fill(robust, 1);
-        for (int round = 0; round < ROUNDS; round++) {
-            curve = leastSquares(bent, robust, middle, softness);
-            for (int k = 0; k < robust.length; k++) {
-                robust[k] = 1 / (1 + Math.pow(scaled(curve, bent, k), 2));
-            }
-        }
-        double sum = 0;
-        for (int k = 0; k < bent.length; k++) {
-            sum += Math.log1p(Math.pow(scaled(curve, bent, k), 2));
-        }
-        return new Tried(curve, curve.height() > 0 ? sum : Double.POSITIVE_INFINITY);
-    }
-
-    private double scaled(Curve curve, double[] bent, int k) {
-        return (cells.picture()[k] - curve.base() - curve.height() * bent[k]) / sigma[k] / TUKEY;
-    }
-
-    private Curve leastSquares(double[] bent, double[] robust, double middle, double softness) {
-        double sum = 0;
-        double sx = 0;
-        double sy = 0;
-        double sxx = 0;
-        double sxy = 0;
-        for (int k = 0; k < bent.length; k++) {
-            double w = robust[k] / (sigma[k] * sigma[k]);
-            double y = cells.picture()[k];
-            sum += w;
-            sx += w * bent[k];
-            sy += w * y;
-            sxx += w * bent[k] * bent[k];
-            sxy += w * bent[k] * y;
-        }
-        double height = (sum * sxy - sx * sy) / (sum * sxx - sx * sx);
-        return new Curve(middle, softness, (sy - height * sx) / sum, height);
+        RobustLine line = RobustLine.of(means(middle, softness), cells.picture(), sigma);
+        return new Tried(
+                new Curve(middle, softness, line.base(), line.height()),
+                line.height() > 0 ? line.misfit() : Double.POSITIVE_INFINITY);
     }
 
     /** Picture minus curve, cell by cell. */

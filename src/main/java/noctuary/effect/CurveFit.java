@@ -14,6 +14,8 @@ final class CurveFit {
 
     private static final double MOST_RANGES = 1000;
     private static final double PACE = 0.4;
+    private static final double MIDDLE_STEP = 0.3;
+    private static final double SOFTNESS_STEP = 0.4;
     private static final int PACES = 24;
 
     private final CellFit fit;
@@ -45,21 +47,15 @@ final class CurveFit {
         return fit.at(curve.middle(), curve.softness()).misfit();
     }
 
-    /** Searches softness and middle in turn. */
+    /** Searches softness and middle together. */
     private Curve moved(Curve start) {
-        Curve curve = start;
-        double reach = 4 * Math.max(noise, curve.softness());
-        for (int round = 0; round < 2; round++) {
-            double softness = curve.softness();
-            double middle = Lowest.between(
-                    curve.middle() - reach,
-                    curve.middle() + reach,
-                    m -> fit.at(m, softness).misfit());
-            double at = Math.log(softness);
-            curve = soft(middle, at - 1.5, at + 1.5);
-            reach /= 2;
-        }
-        return curve;
+        Simplex.Corner best = Simplex.lowest(
+                start.middle(),
+                Math.log(start.softness()),
+                -Math.max(noise, MIDDLE_STEP * start.softness()),
+                SOFTNESS_STEP,
+                (middle, softness) -> fit.at(middle, Math.exp(softness)).misfit());
+        return fit.at(best.x(), Math.exp(best.y())).curve();
     }
 
     private Curve soft(double middle, double from, double to) {

@@ -27,7 +27,14 @@ final class Detail {
         Detail detail = new Detail();
         double noise = Robust.median(background.stream()
                 .mapToDouble(b -> Spectrum.power(
-                        window(layers.stretched().get(b.tile()), b.tile(), b.left(), b.top()), MIDDLE, LONG))
+                        window(
+                                layers.stretched().get(b.tile()),
+                                masks.get(layers.tiles().indexOf(b.tile())),
+                                b.tile(),
+                                b.left(),
+                                b.top()),
+                        MIDDLE,
+                        LONG))
                 .toArray());
         for (int t = 0; t < layers.tiles().size(); t++) {
             detail.look(layers, layers.tiles().get(t), masks.get(t), STANDS_OUT * noise);
@@ -43,11 +50,11 @@ final class Detail {
         for (int y = 0; y + Spectrum.SIDE <= tile.height(); y += Spectrum.SIDE) {
             for (int x = 0; x + Spectrum.SIDE <= tile.width(); x += Spectrum.SIDE) {
                 if (stars(mask, tile, x, y) <= MOST_STARS) {
-                    double[] window = window(stretched.get(tile), tile, x, y);
+                    double[] window = window(stretched.get(tile), mask, tile, x, y);
                     double power = Spectrum.power(window, MIDDLE, LONG);
                     if (power > least) {
                         before.add(window);
-                        after.add(window(layers.shown().get(tile), tile, x, y));
+                        after.add(window(layers.shown().get(tile), mask, tile, x, y));
                     }
                 }
             }
@@ -70,12 +77,19 @@ final class Detail {
         return count / (double) (Spectrum.SIDE * Spectrum.SIDE);
     }
 
-    /** Missing pixels count as black. */
-    private static double[] window(float[] layer, Tile tile, int left, int top) {
+    /** Missing pixels and those with star light have the mean of the others. */
+    private static double[] window(float[] layer, boolean[] mask, Tile tile, int left, int top) {
         double[] window = new double[Spectrum.SIDE * Spectrum.SIDE];
+        double sum = 0;
+        int count = 0;
         for (int i = 0; i < window.length; i++) {
-            float value = layer[(top + i / Spectrum.SIDE) * tile.width() + left + i % Spectrum.SIDE];
-            window[i] = Float.isNaN(value) ? 0 : value;
+            int at = (top + i / Spectrum.SIDE) * tile.width() + left + i % Spectrum.SIDE;
+            window[i] = mask[at] ? Double.NaN : layer[at];
+            sum += Double.isNaN(window[i]) ? 0 : window[i];
+            count += Double.isNaN(window[i]) ? 0 : 1;
+        }
+        for (int i = 0; i < window.length; i++) {
+            window[i] = Double.isNaN(window[i]) ? sum / Math.max(1, count) : window[i];
         }
         return window;
     }

@@ -1,16 +1,18 @@
 package noctuary.effect;
 
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import noctuary.stats.Robust;
 
 /**
- * Finds the stretch that leads from the origin to the picture, or nothing when no single one does. Smoothing may have
- * come before the stretch or after it: where the noise shows that there was some, both are tried, and what explains the
- * cells with stars better stands.
+ * Finds the stretch that leads from the origin to the picture, or nothing when no single one does. Something that smooths
+ * or sharpens may have come before the stretch or after it: where the noise shows that there was some, the light of whole
+ * stars is held against it both ways, and a median, which keeps no light, is tried as such.
  */
 final class StretchFinder {
     private static final int FEWEST_CELLS = 40;
@@ -26,6 +28,10 @@ final class StretchFinder {
     private static final double MOST_SHARE = 0.5;
     private static final double UNSEEN_MISFIT = 0.002;
     private static final double STARRY = 0.85;
+    /** A noise ratio nearer to 1 than this shows no step but the stretch. */
+    private static final double SAME_NOISE = 0.03;
+    /** A median stands against the conservation of light only when its misfit is this share of the other. */
+    private static final double MUCH_BETTER = 0.5;
 
     private final List<Tile> tiles;
     private final List<Block> background;
@@ -36,21 +42,44 @@ final class StretchFinder {
     }
 
     Optional<Transfer> find() {
-        Optional<Found> plain = find(Cells.of(tiles));
+        Optional<Found> plain = find(Cells.of(tiles), Cells.SIDE);
         if (plain.isEmpty() || background.isEmpty()) {
             return plain.map(Found::transfer);
         }
-        double sigma = Softening.sigmaPx(noiseRatio(plain.get().transfer()));
-        if (sigma == 0) {
+        double noiseRatio = noiseRatio(plain.get().transfer());
+        if (Math.abs(noiseRatio - 1) < SAME_NOISE) {
             return plain.map(Found::transfer);
         }
-        Optional<Found> soft = find(Cells.of(Softening.of(tiles, sigma)));
-        return soft.filter(s -> s.starMisfit() < plain.get().starMisfit())
-                .or(() -> plain)
+        Found light = light().orElse(plain.get());
+        int reach = MedianOf.reach(noiseRatio);
+        Optional<Found> median = reach == 0 ? Optional.empty() : find(Cells.ofMedians(tiles, reach), Cells.SIDE);
+        return median.filter(m -> m.starMisfit() < MUCH_BETTER * light.starMisfit())
+                .or(() -> Optional.of(light))
                 .map(Found::transfer);
     }
 
-    /** @param starMisfit median misfit of the cells that vary most within */
+    /** What conserves the light of whole stars best, on the picture or with the stretch undone. */
+    private Optional<Found> light() {
+        Cells cells = Cells.whole(tiles);
+        if (cells.size() < FEWEST_CELLS) {
+            return Optional.empty();
+        }
+        return Stream.of(find(cells, Cells.WHOLE_SIDE), reversed(cells))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingDouble(Found::starMisfit));
+    }
+
+    private Optional<Found> reversed(Cells cells) {
+        ReverseFit fit = new ReverseFit(cells);
+        Curve curve = fit.fit();
+        return curve.height() > 0 && curve.softness() > 0
+                ? Optional.of(new Found(
+                        transfer(curve, Bends.NONE),
+                        Cells.WHOLE_SIDE * starMisfit(fit.misfits(curve), cells.spreads())))
+                : Optional.empty();
+    }
+
+    /** @param starMisfit median misfit of the cells that vary most within, as a share of their light, nearly */
     private record Found(Transfer transfer, double starMisfit) {}
 
     private double noiseRatio(Transfer transfer) {
@@ -63,7 +92,7 @@ final class StretchFinder {
         return new BackgroundNoise(background, shown).sigma(1) / new BackgroundNoise(background, stretched).sigma(1);
     }
 
-    private Optional<Found> find(Cells cells) {
+    private Optional<Found> find(Cells cells, int side) {
         if (cells.size() < FEWEST_CELLS) {
             return Optional.empty();
         }
@@ -87,7 +116,7 @@ final class StretchFinder {
             return Optional.empty();
         }
         return Optional.of(
-                new Found(transfer(curve, better ? bends : Bends.NONE), starMisfit(better ? left : off, doubts)));
+                new Found(transfer(curve, better ? bends : Bends.NONE), side * starMisfit(better ? left : off, cells.spreads(curve))));
     }
 
     private Transfer transfer(Curve curve, Bends bends) {
@@ -113,11 +142,11 @@ final class StretchFinder {
                 .orElse(0));
     }
 
-    private static double starMisfit(double[] off, double[] doubts) {
-        double starry = Robust.quantile(doubts, STARRY);
+    private static double starMisfit(double[] off, double[] spreads) {
+        double starry = Robust.quantile(spreads, STARRY);
         return Robust.median(IntStream.range(0, off.length)
-                .filter(k -> doubts[k] >= starry)
-                .mapToDouble(k -> Math.abs(off[k]))
+                .filter(k -> spreads[k] >= starry)
+                .mapToDouble(k -> Math.abs(off[k]) / spreads[k])
                 .toArray());
     }
 }

@@ -24,7 +24,7 @@ import noctuary.site.SiteContent.Size;
 /** Previews of frames, stacks and versions: made once for each content, then copied from the cache. */
 final class PictureShelf {
     /** Raised whenever the same pixels give another picture. */
-    private static final String ENGINE = "2";
+    private static final String ENGINE = "3";
 
     private static final int[] WIDTHS = {320, 800, 1600};
 

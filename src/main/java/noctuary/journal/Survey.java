@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,8 @@ import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.EntrySheets;
 import noctuary.measure.MeasuredFiles;
+import noctuary.measure.NoiseCourses;
+import noctuary.measure.NoiseOverTime;
 import noctuary.measure.RigSheet;
 import noctuary.measure.RigSheets;
 import noctuary.measure.TargetSheet;
@@ -57,7 +60,8 @@ record Survey(
                 .sorted(NEWEST_FIRST)
                 .toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
-        Advice advice = Advice.of(journal, entries, rigs, memo);
+        Map<String, NoiseOverTime> noise = noise(entries, new NoiseCourses(files, Places.cache(root)), progress);
+        Advice advice = Advice.of(journal, entries, rigs, noise, memo);
         return new Survey(
                 journal,
                 memo,
@@ -72,6 +76,16 @@ record Survey(
     /** Worked out anew at each call; not every command wants them. */
     Reviews reviews() {
         return Reviews.of(journal, entries, rigs, memo);
+    }
+
+    private static Map<String, NoiseOverTime> noise(List<EntrySheet> entries, NoiseCourses courses, Progress progress) {
+        Map<String, NoiseOverTime> all = new LinkedHashMap<>();
+        int done = 0;
+        for (EntrySheet sheet : entries) {
+            courses.of(sheet).ifPresent(course -> all.put(sheet.entry().slug(), course));
+            progress.at("combining frames", ++done, entries.size());
+        }
+        return all;
     }
 
     private static Set<Path> wanted(Journal journal) {

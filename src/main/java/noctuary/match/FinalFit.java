@@ -25,13 +25,16 @@ final class FinalFit {
         Similarity s = accepted;
         double coarser = Math.max(1, s.scale());
         double spacing = Math.sqrt(b.area() / b.size());
-        double reach = Math.max(LEAST_REACH_PX * coarser, Math.min(FIRST_REACH_PX * coarser, SPACING_SHARE * spacing));
-        pairing.pair(s, reach);
+        double farthest =
+                Math.max(LEAST_REACH_PX * coarser, Math.min(FIRST_REACH_PX * coarser, SPACING_SHARE * spacing));
+        double reach = farthest;
+        pairing.pair(s, farthest);
         for (int round = 0; round < ROUNDS && pairing.size() >= Chance.FEWEST_STARS; round++) {
             s = pairing.fit(s);
-            pairing.pair(s, reach);
+            pairing.pair(s, farthest);
+            pairing.keep(s, reach, CLIP_SIGMAS);
             reach = Math.min(reach, Math.max(CLIP_SIGMAS * pairing.sigma(), LEAST_REACH_PX * coarser));
-            pairing.pair(s, reach);
+            pairing.keep(s, reach, CLIP_SIGMAS);
         }
         return new Match(s.alignment(pairing.size(), pairing.rms()), pairs(pairing));
     }

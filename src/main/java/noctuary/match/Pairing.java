@@ -67,10 +67,27 @@ final class Pairing {
             y[p] = a.y[fromRank[p]];
             u[p] = b.x[toRank[p]];
             v[p] = b.y[toRank[p]];
-            double sigma = Math.hypot(b.sigma[toRank[p]], before.scale() * a.sigma[fromRank[p]]);
-            weight[p] = 1 / (sigma * sigma);
+            weight[p] = 1 / Math.pow(expected(p, before), 2);
         }
         return Similarity.fit(x, y, u, v, weight, size, before.mirrored());
+    }
+
+    /** Error of one coordinate of a pair to be expected from both stars, pixels of the second list. */
+    private double expected(int pair, Similarity s) {
+        return Math.hypot(b.sigma[toRank[pair]], s.scale() * a.sigma[fromRank[pair]]);
+    }
+
+    /** Gives up pairs that are farther apart than both {@code reach} and so many times the error to be expected. */
+    void keep(Similarity s, double reach, double sigmas) {
+        int kept = 0;
+        for (int p = 0; p < size; p++) {
+            if (distance[p] <= Math.max(reach, sigmas * expected(p, s))) {
+                fromRank[kept] = fromRank[p];
+                toRank[kept] = toRank[p];
+                distance[kept++] = distance[p];
+            }
+        }
+        size = kept;
     }
 
     int size() {

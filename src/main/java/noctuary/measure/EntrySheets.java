@@ -95,6 +95,8 @@ public final class EntrySheets {
         problems.addAll(gain.notices(entry.file()));
         figures.put(Figure.SENSOR_TEMPERATURE, CameraFigures.temperature(telling));
         figures.putAll(new StarFigures(telling).figures(figures.get(Figure.IMAGE_SCALE)));
+        figures.putAll(
+                new NoiseFigures(telling).figures(figures.get(Figure.BACKGROUND_NOISE), figures.get(Figure.GAIN)));
         figures.put(Figure.GUIDING_RMS, guiding(entry));
         return figures;
     }

@@ -48,6 +48,11 @@ public final class FrameMatch {
                 .map(m -> new FrameMatch(reference, frame, m));
     }
 
+    /** From the reference to the frame. */
+    Alignment alignment() {
+        return alignment;
+    }
+
     int common() {
         return ratios.length;
     }

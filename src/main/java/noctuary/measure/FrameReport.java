@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import noctuary.noise.NoiseReport;
 import noctuary.stars.Zone;
 
 /** One file measured: the object that {@code measure --json} prints, its keys the components' names. */
@@ -29,6 +30,7 @@ public record FrameReport(
         Optional<Sky> background,
         Optional<Stars> stars,
         List<Zone> zones,
+        Optional<Noise> noise,
         Optional<Blemishes> defects,
         List<Trouble> problems) {
 
@@ -50,6 +52,20 @@ public record FrameReport(
     public record Field(double widthDeg, double heightDeg) {}
 
     public record Sky(double level, double noise, OptionalDouble gradientPercent) {}
+
+    /**
+     * @param sigma of a pixel on quiet parts of the field, ADU
+     * @param ofNeighbours as the differences of neighbouring pixels tell it, ADU
+     * @param correlation as {@link NoiseReport#correlation}
+     * @param electrons sigma in electrons; absent for stacks and without gain
+     */
+    public record Noise(
+            double sigma,
+            OptionalDouble ofNeighbours,
+            OptionalDouble correlation,
+            OptionalDouble electrons,
+            List<NoiseReport.Scale> scales,
+            List<NoiseReport.Zone> zones) {}
 
     /** 16th, 50th and 84th percentiles. */
     public record Spread(OptionalDouble median, OptionalDouble low, OptionalDouble high) {}

@@ -9,11 +9,13 @@ import noctuary.fits.FrameHeader;
 import noctuary.measure.FrameReport.Blemishes;
 import noctuary.measure.FrameReport.Field;
 import noctuary.measure.FrameReport.Middle;
+import noctuary.measure.FrameReport.Noise;
 import noctuary.measure.FrameReport.Scale;
 import noctuary.measure.FrameReport.Sky;
 import noctuary.measure.FrameReport.Spread;
 import noctuary.measure.FrameReport.Stars;
 import noctuary.noise.Defects;
+import noctuary.noise.NoiseReport;
 import noctuary.stars.Background;
 import noctuary.stars.StarField;
 import noctuary.stars.Summary;
@@ -48,6 +50,7 @@ public final class FrameReports {
                 m.field().map(StarField::background).flatMap(FrameReports::sky),
                 m.field().map(f -> stars(f, scale)),
                 m.field().map(StarField::zones).orElse(List.of()),
+                m.noise().map(n -> noise(n, m)),
                 m.defects().map(FrameReports::blemishes),
                 m.troubles());
     }
@@ -90,6 +93,18 @@ public final class FrameReports {
             return Optional.empty();
         }
         return Optional.of(new Sky(background.level(), background.noise(), finite(background.gradientPercent())));
+    }
+
+    private static Noise noise(NoiseReport noise, Measurement m) {
+        OptionalDouble gain = number(m.header().flatMap(FrameHeader::electronsPerAdu));
+        boolean known = m.kind() == FrameReport.Kind.SINGLE && gain.isPresent();
+        return new Noise(
+                noise.sigma(),
+                noise.sigmaImmerkaer(),
+                noise.correlation(),
+                known ? OptionalDouble.of(noise.sigma() * gain.getAsDouble()) : OptionalDouble.empty(),
+                noise.scales(),
+                noise.zones());
     }
 
     private static Stars stars(StarField field, Optional<Scale> scale) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import noctuary.fits.FrameHeader;
 import noctuary.noise.Defects;
+import noctuary.noise.NoiseReport;
 import noctuary.stars.Background;
 import noctuary.stars.StarField;
 import noctuary.stars.Summary;
@@ -13,6 +14,7 @@ import noctuary.stars.Summary;
  *
  * @param planes 1 or 3; empty when the file could not be read
  * @param field of the plane that stands for the file: the only one, or the middle (green) of three
+ * @param noise of that plane, as defects
  * @param pixelDigest identity of the pixels; empty when there are none
  * @param elongation that the stars have in common
  * @param content identity of the file's bytes; empty when it is not told
@@ -24,6 +26,7 @@ public record Measurement(
         List<PlaneSummary> planes,
         Optional<FrameHeader> header,
         Optional<StarField> field,
+        Optional<NoiseReport> noise,
         Optional<Defects> defects,
         String pixelDigest,
         List<FrameReport.Trouble> troubles,
@@ -41,6 +44,7 @@ public record Measurement(
             List<PlaneSummary> planes,
             Optional<FrameHeader> header,
             Optional<StarField> field,
+            Optional<NoiseReport> noise,
             Optional<Defects> defects,
             String pixelDigest,
             List<FrameReport.Trouble> troubles) {
@@ -51,6 +55,7 @@ public record Measurement(
                 planes,
                 header,
                 field,
+                noise,
                 defects,
                 pixelDigest,
                 troubles,
@@ -61,12 +66,34 @@ public record Measurement(
     /** The same measurement of a file whose bytes have this identity. */
     Measurement of(String fileContent) {
         return new Measurement(
-                kind, width, height, planes, header, field, defects, pixelDigest, troubles, elongation, fileContent);
+                kind,
+                width,
+                height,
+                planes,
+                header,
+                field,
+                noise,
+                defects,
+                pixelDigest,
+                troubles,
+                elongation,
+                fileContent);
     }
 
     Measurement with(Optional<StarField> otherField) {
         return new Measurement(
-                kind, width, height, planes, header, otherField, defects, pixelDigest, troubles, elongation, content);
+                kind,
+                width,
+                height,
+                planes,
+                header,
+                otherField,
+                noise,
+                defects,
+                pixelDigest,
+                troubles,
+                elongation,
+                content);
     }
 
     /** One plane's sky and star width. */
@@ -76,7 +103,16 @@ public record Measurement(
     static Measurement unreadable(FrameReport.Kind kind, String what, String hint) {
         var trouble = new FrameReport.Trouble("", what, hint);
         return new Measurement(
-                kind, 0, 0, List.of(), Optional.empty(), Optional.empty(), Optional.empty(), "", List.of(trouble));
+                kind,
+                0,
+                0,
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                List.of(trouble));
     }
 
     public boolean readable() {

@@ -17,13 +17,13 @@ import noctuary.image.Plane;
 import noctuary.measure.FrameReport.Kind;
 import noctuary.measure.FrameReport.Trouble;
 import noctuary.measure.Measurement.PlaneSummary;
-import noctuary.noise.Defects;
+import noctuary.noise.Survey;
 import noctuary.stars.StarField;
 
 /** Measures one file, frame or picture; never throws for what is in it. */
 public final class Meter {
     /** Raised whenever the same pixels give other numbers than before, so that cached ones are not believed. */
-    public static final String ENGINE = "5";
+    public static final String ENGINE = "6";
 
     private static final List<String> PICTURES = List.of(".png", ".jpg", ".jpeg", ".tif", ".tiff");
 
@@ -85,8 +85,8 @@ public final class Meter {
             String pixelDigest,
             List<Trouble> troubles) {
         Plane main = planes.get(planes.size() / 2);
-        ForkJoinTask<Defects> defects = ForkJoinPool.commonPool()
-                .submit(() -> Defects.find(main, conditions.mosaic(), conditions.saturationAdu()));
+        ForkJoinTask<Survey> survey = ForkJoinPool.commonPool()
+                .submit(() -> Survey.of(main, conditions.mosaic(), conditions.saturationAdu()));
         List<PlaneSummary> summaries = new ArrayList<>();
         StarField field = null;
         for (int i = 0; i < planes.size(); i++) {
@@ -102,7 +102,8 @@ public final class Meter {
                 summaries,
                 header,
                 Optional.of(field),
-                Optional.of(defects.join()),
+                survey.join().noise(),
+                Optional.of(survey.join().defects()),
                 pixelDigest,
                 troubles);
     }

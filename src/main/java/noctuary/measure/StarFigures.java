@@ -7,11 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import noctuary.fact.Fact;
-import noctuary.fact.Origin;
 import noctuary.fact.Origin.Derived;
 import noctuary.fact.Origin.Input;
-import noctuary.fact.Origin.Measured;
-import noctuary.fact.Printed;
 import noctuary.fact.Quantity;
 import noctuary.fact.Unit;
 import noctuary.stars.StarField;
@@ -21,10 +18,12 @@ import noctuary.stats.Robust;
 /** Star shapes, background and noise of an entry: the median over its counted frames, else the stack's. */
 final class StarFigures {
     private final List<FrameSheet> sources;
+    private final Medians medians;
 
     /** @param sources as {@link #sources} gives them */
     StarFigures(List<FrameSheet> sources) {
         this.sources = sources;
+        this.medians = new Medians(sources);
     }
 
     /** The counted frames; the stack where there are none. */
@@ -43,14 +42,24 @@ final class StarFigures {
         figures.put(
                 Figure.HALF_FLUX_RADIUS,
                 shape(Figure.HALF_FLUX_RADIUS, "half-flux-radius", StarField::halfFluxRadiusPx));
-        figures.put(Figure.STARS, plain(Figure.STARS, "stars", f -> (double) f.measured()));
+        figures.put(Figure.STARS, medians.of(Figure.STARS, "stars", stars(f -> (double) f.measured())));
         figures.put(
                 Figure.BACKGROUND_LEVEL,
-                plain(Figure.BACKGROUND_LEVEL, "background", f -> f.background().level()));
+                medians.of(
+                        Figure.BACKGROUND_LEVEL,
+                        "background",
+                        stars(f -> f.background().level())));
         figures.put(
                 Figure.BACKGROUND_NOISE,
-                plain(Figure.BACKGROUND_NOISE, "background", f -> f.background().noise()));
+                medians.of(
+                        Figure.BACKGROUND_NOISE,
+                        "background",
+                        stars(f -> f.background().noise())));
         return figures;
+    }
+
+    private static Function<Measurement, Optional<Double>> stars(Function<StarField, Double> part) {
+        return measurement -> measurement.field().map(part);
     }
 
     private Fact<Quantity> shape(Figure figure, String method, Function<StarField, Optional<Summary>> part) {
@@ -59,7 +68,7 @@ final class StarFigures {
         for (FrameSheet source : sources) {
             source.measurement().field().flatMap(part).ifPresent(s -> {
                 summaries.add(s);
-                inputs.add(input(source, s.median(), figure.unit(), method));
+                inputs.add(Medians.input(source, s.median(), figure.unit(), method));
             });
         }
         if (summaries.isEmpty()) {
@@ -70,23 +79,7 @@ final class StarFigures {
         Quantity value = Double.isFinite(error)
                 ? Quantity.of(Robust.median(medians), figure.unit(), error)
                 : Quantity.of(Robust.median(medians), figure.unit());
-        return Fact.of(value, origin(inputs, method));
-    }
-
-    private Fact<Quantity> plain(Figure figure, String method, Function<StarField, Double> part) {
-        List<Input> inputs = new ArrayList<>();
-        List<Double> values = new ArrayList<>();
-        for (FrameSheet source : sources) {
-            source.measurement().field().map(part).filter(Double::isFinite).ifPresent(v -> {
-                values.add(v);
-                inputs.add(input(source, v, figure.unit(), method));
-            });
-        }
-        if (values.isEmpty()) {
-            return Fact.missing(sources.isEmpty() ? "there is no frame or stack to measure" : "no pixels to measure");
-        }
-        double median = Robust.median(values.stream().mapToDouble(v -> v).toArray());
-        return Fact.of(Quantity.of(median, figure.unit()), origin(inputs, method));
+        return Fact.of(value, Medians.origin(inputs, method));
     }
 
     private String whyNoShape() {
@@ -94,17 +87,6 @@ final class StarFigures {
             return "there is no frame or stack to measure";
         }
         return sources.get(0).measurement().field().flatMap(StarField::whyNot).orElse("no pixels to measure");
-    }
-
-    private Origin origin(List<Input> inputs, String method) {
-        if (inputs.size() == 1) {
-            return inputs.get(0).origin();
-        }
-        return new Derived("median over " + inputs.size() + " frames", method, inputs);
-    }
-
-    private static Input input(FrameSheet source, double value, Unit unit, String method) {
-        return new Input(source.name(), Printed.of(value, unit), new Measured(source.name(), method));
     }
 
     private static Fact<Quantity> sampling(Fact<Quantity> fwhmPx) {

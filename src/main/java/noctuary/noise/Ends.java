@@ -14,18 +14,26 @@ final class Ends {
     }
 
     void look(float[] line) {
+        float below = low.second;
+        float above = Math.min(-high.second, saturation);
+        int between = 0;
         for (float v : line) {
-            if (v <= low.second) {
-                low.add(v, 1);
-            }
-            if (v >= -high.second) {
-                high.add(-v, 1);
-            }
-            if (v == v) {
-                pixels++;
-                full += v >= saturation ? 1 : 0;
+            if (v > below && v < above) {
+                between++;
+            } else if (v == v) {
+                add(v);
+                below = low.second;
+                above = Math.min(-high.second, saturation);
             }
         }
+        pixels += between;
+    }
+
+    private void add(float v) {
+        low.add(v, 1);
+        high.add(-v, 1);
+        pixels++;
+        full += v >= saturation ? 1 : 0;
     }
 
     void merge(Ends other) {

@@ -38,6 +38,9 @@ final class Singles {
 
     /** @param residual of pixel (x, y), more than eight {@code sigma} off */
     boolean standsAlone(int x, int y, float residual, float sigma) {
+        if (less(residual, x, y - 1) || less(residual, x, y + 1)) {
+            return false;
+        }
         double allowed = allowed(Math.abs(residual) / sigma);
         lookBeside(x, y);
         if (neighbours(Math.signum(residual), 0) / sigma > allowed && !overLight(x, y, sigma)) {
@@ -53,6 +56,12 @@ final class Singles {
         return contrast > LEAST_SIGMAS
                 && (residual - shift) * residual > 0
                 && neighbours(Math.signum(residual), shift) / noise <= allowed(contrast);
+    }
+
+    /** Whether the pixel lies less far from the background than (x, y) on the same side, as all of a star but one does. */
+    private boolean less(float residual, int x, int y) {
+        double other = residual(x, y);
+        return residual > 0 ? other > residual : other < residual;
     }
 
     private static double allowed(double height) {

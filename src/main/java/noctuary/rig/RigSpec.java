@@ -13,6 +13,22 @@ public record RigSpec(
         payload = List.copyOf(payload);
     }
 
+    RigSpec with(Optics others) {
+        return new RigSpec(others, camera, train, mountCapacityKg, payload);
+    }
+
+    RigSpec with(Camera other) {
+        return new RigSpec(optics, other, train, mountCapacityKg, payload);
+    }
+
+    RigSpec with(List<TrainPart> others, List<Load> loads) {
+        return new RigSpec(optics, camera, others, mountCapacityKg, loads);
+    }
+
+    RigSpec carriedBy(OptionalDouble capacityKg) {
+        return new RigSpec(optics, camera, train, capacityKg, payload);
+    }
+
     /** @param reducer factor on the focal length, below 1 for a reducer, above 1 for an extender */
     public record Optics(
             OptionalDouble apertureMm,

@@ -1,7 +1,6 @@
 package noctuary.rig;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
@@ -18,8 +17,6 @@ public record Spacing(OptionalDouble statedMm, double glassShiftMm, List<Row> ro
     public static final double FILTER_GLASS_INDEX = 1.5168;
     /** Error of spacing that rarely shows, mm; common practice, no source: the maker's drawing overrides. */
     public static final double TOLERANCE_MM = 0.5;
-
-    private static final List<String> CORRECTORS = List.of("corrector", "flattener", "reducer", "extender");
 
     public Spacing {
         rows = List.copyOf(rows);
@@ -69,13 +66,8 @@ public record Spacing(OptionalDouble statedMm, double glassShiftMm, List<Row> ro
     private static Row row(RigSpec.TrainPart part, boolean first) {
         double shift = Maybe.of(part.glassMm(), t -> Optics.glassShiftMm(t, FILTER_GLASS_INDEX))
                 .orElse(0);
-        boolean start = first && (part.lengthMm().isEmpty() || isCorrector(part.name()));
+        boolean start = first && (part.lengthMm().isEmpty() || PartRole.isCorrector(part.name()));
         boolean inside = part.lengthMm().isEmpty() && part.glassMm().isPresent();
         return new Row(part.name(), start || inside ? OptionalDouble.of(0) : part.lengthMm(), shift);
-    }
-
-    private static boolean isCorrector(String name) {
-        String lower = name.toLowerCase(Locale.ROOT);
-        return CORRECTORS.stream().anyMatch(lower::contains);
     }
 }

@@ -7,10 +7,12 @@ import noctuary.advice.Budget;
 import noctuary.advice.ExposurePlan;
 import noctuary.advice.Finding;
 import noctuary.advice.LimitReport;
+import noctuary.advice.NoiseFall;
 import noctuary.advice.NoiseGrowth;
 import noctuary.advice.Term;
 import noctuary.entry.Site;
 import noctuary.measure.EntrySheet;
+import noctuary.measure.NoiseOverTime;
 import noctuary.measure.RigSheet;
 import noctuary.site.page.Advised;
 
@@ -70,8 +72,22 @@ final class AdvisedParts {
                 plan.sub().map(ExposurePlan.Sub::sentence).orElse(""),
                 plan.sub().map(ExposurePlan.Sub::evidence).orElse(""),
                 plan.growth().map(NoiseGrowth::sentence).orElse(""),
+                plan.fall().map(NoiseFall::sentence).orElse(""),
+                plan.fall().map(AdvisedParts::falling).orElse(List.of()),
                 plan.deeper().stream().map(d -> deeper(plan, d)).toList(),
                 plan.elsewhere().stream().map(this::place).toList());
+    }
+
+    private static List<Advised.FallRow> falling(NoiseFall fall) {
+        NoiseOverTime.Point first = fall.course().points().get(0);
+        return fall.course().points().stream()
+                .map(p -> new Advised.FallRow(
+                        "" + p.frames(),
+                        Numerals.duration(p.seconds()),
+                        Numerals.fixed(p.noise(), 2),
+                        Numerals.fixed(p.fresh(), 2),
+                        Numerals.fixed(first.fresh() * Math.sqrt((double) first.frames() / p.frames()), 2)))
+                .toList();
     }
 
     static Advised.DeeperRow deeper(ExposurePlan plan, ExposurePlan.Deeper row) {

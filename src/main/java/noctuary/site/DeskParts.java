@@ -29,7 +29,6 @@ final class DeskParts {
 
     DeskPart part() {
         RefocusRule rule = ledger.advice().refocus().get(rig.note().id());
-        SwapTable table = new SwapTable(ledger, desk.swaps());
         return new DeskPart(
                 new AdvisedParts(ledger).findings(desk.findings()),
                 framing(),
@@ -37,8 +36,7 @@ final class DeskParts {
                 desk.shapes().stream().map(this::shape).toList(),
                 focus(rule),
                 gains(),
-                table.columns(),
-                table.rows());
+                desk.swaps().stream().map(w -> new SwapTable(ledger, w).part()).toList());
     }
 
     private List<DeskPart.GainRow> gains() {
@@ -83,7 +81,10 @@ final class DeskParts {
                         ? "; the note says " + Numerals.fixed(f.nominalMm(), 1) + "\u00a0mm."
                         : "."));
         if (f.factor().isPresent()) {
-            lines.add("True factor of corrector or reducer: " + Numerals.fixed(f.factor(), 4)
+            double share = f.spreadMm() / f.measuredMm();
+            String error =
+                    spread.isEmpty() ? "" : " ± " + Numerals.fixed(f.factor().getAsDouble() * share, 4);
+            lines.add("True factor of corrector or reducer: " + Numerals.fixed(f.factor(), 4) + error
                     + ", if the telescope’s own focal length is as written.");
         }
         return lines;

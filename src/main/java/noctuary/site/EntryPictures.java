@@ -9,6 +9,7 @@ import noctuary.measure.EntrySheet;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
 import noctuary.measure.VersionSheet;
+import noctuary.noise.NoiseReport;
 import noctuary.site.page.EntryPage;
 import noctuary.site.page.Markup;
 import noctuary.site.page.Plate;
@@ -57,7 +58,7 @@ final class EntryPictures {
                 heroIsStack ? null : plates.plate(sheet, Plates.STACK, overlay()),
                 charts.whiskers(),
                 charts.zones(),
-                zones.stream().map(EntryPictures::zone).toList(),
+                zones.stream().map(z -> zone(z, sky(shown.report(), z))).toList(),
                 shown.report().stars().map(EntryPictures::summary).orElse(""));
     }
 
@@ -99,12 +100,21 @@ final class EntryPictures {
                 + stars.saturated() + " saturated.";
     }
 
-    private static EntryPage.ZoneRow zone(Zone zone) {
+    private static Optional<NoiseReport.Zone> sky(FrameReport report, Zone zone) {
+        return report.noise().stream()
+                .flatMap(noise -> noise.zones().stream())
+                .filter(z -> z.row() == zone.row() && z.column() == zone.column())
+                .findFirst();
+    }
+
+    private static EntryPage.ZoneRow zone(Zone zone, Optional<NoiseReport.Zone> sky) {
         return new EntryPage.ZoneRow(
                 ROWS[zone.row()] + " " + COLUMNS[zone.column()],
                 zone.stars(),
                 Numerals.fixed(zone.fwhmPx(), 2),
                 Numerals.fixed(zone.ellipticity(), 3),
-                Numerals.fixed(zone.angleDeg(), 0));
+                Numerals.fixed(zone.angleDeg(), 0),
+                sky.map(z -> Numerals.fixed(z.level(), 1)).orElse(""),
+                sky.map(z -> Numerals.fixed(z.sigma(), 2)).orElse(""));
     }
 }

@@ -43,6 +43,7 @@ final class Methods {
         titles.put("half-flux-radius", "Half-flux radius");
         titles.put("field-map", "Star shapes across the field");
         titles.put("background", "Background and noise");
+        titles.put("noise-neighbours", "Noise of neighbours and of large areas");
         titles.put("corner-light", "Light and shade in the corners");
         titles.put("hot-pixels", "Hot pixels");
         titles.put("banding", "Banding");
@@ -56,6 +57,7 @@ final class Methods {
         titles.put("limits", "What limits an image");
         titles.put("exposure-wanted", "Exposure still wanted");
         titles.put("spacing-tilt", "Spacing and tilt from star shapes");
+        titles.put("what-if", "What an exchange changes");
         titles.put("refocus", "When to refocus");
         titles.put("dark-hours", "Where the dark went");
         titles.put("lessons", "Lessons");

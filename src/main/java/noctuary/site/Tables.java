@@ -79,6 +79,7 @@ final class Tables {
             row.put("backgroundNoise", sky.noise());
             row.put("gradientPercent", sky.gradientPercent());
         });
+        report.noise().ifPresent(noise -> noise(row, noise));
         report.stars().ifPresent(stars -> stars(row, stars));
         report.defects().ifPresent(defects -> defects(row, defects));
         sheet.courses().stream()
@@ -86,6 +87,12 @@ final class Tables {
                 .findFirst()
                 .ifPresent(moment -> course(row, moment));
         return row;
+    }
+
+    private static void noise(Map<String, Object> row, FrameReport.Noise noise) {
+        row.put("noiseOfNeighbours", noise.ofNeighbours());
+        row.put("noiseCorrelation", noise.correlation());
+        row.put("backgroundNoiseElectrons", noise.electrons());
     }
 
     private static void stars(Map<String, Object> row, FrameReport.Stars stars) {

@@ -104,6 +104,20 @@ public final class BackgroundMesh {
         return Math.max(0, interpolate(roughness, x, y));
     }
 
+    /** Whether the cell of pixel (x, y) or one beside it has structure. */
+    boolean structured(int x, int y) {
+        int column = (int) ((long) x * columns / width);
+        int row = (int) ((long) y * rows / height);
+        for (int j = Math.max(0, row - 1); j <= Math.min(rows - 1, row + 1); j++) {
+            for (int i = Math.max(0, column - 1); i <= Math.min(columns - 1, column + 1); i++) {
+                if (roughness[j * columns + i] > 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /**
      * Less the median level, the value from which more than noise of so much a pixel shows; the largest float where the
      * sky has structure and none can be told.

@@ -26,6 +26,20 @@ final class Candidate {
         return shape;
     }
 
+    /** What was last fitted, where the next fit begins. */
+    double[] parameters() {
+        return parameters;
+    }
+
+    /** The star as last fitted, without its background. */
+    MoffatModel model(Moffat profile) {
+        double[] alone = parameters.clone();
+        alone[MoffatModel.PARAMETERS - 1] = 0;
+        MoffatModel model = new MoffatModel(profile);
+        model.set(alone);
+        return model;
+    }
+
     ProfileSlope slope() {
         return slope;
     }

@@ -14,8 +14,8 @@ import noctuary.stats.Selection;
 record CellLevel(double level, double noise, double fineNoise) {
     static final CellLevel NOTHING = new CellLevel(Double.NaN, Double.NaN, Double.NaN);
 
-    private static final int SAMPLE = 127;
-    private static final int BINS = 256;
+    private static final int SAMPLE = 63;
+    private static final int BINS = 128;
     private static final int TRIPLES = 63;
     private static final double REACH_SIGMAS = 6;
     /** Standard deviation left of a normal distribution clipped at 3 sigma until it stands still. */

@@ -35,8 +35,9 @@ final class Neighbours {
             for (int i = Math.max(0, column - 1); i <= Math.min(columns - 1, column + 1); i++) {
                 for (int other : buckets.get(j * columns + i)) {
                     Detection d = detections.get(other);
-                    if (other != index
-                            && Math.hypot(d.centreX() - centre.centreX(), d.centreY() - centre.centreY()) <= radius) {
+                    double dx = d.centreX() - centre.centreX();
+                    double dy = d.centreY() - centre.centreY();
+                    if (other != index && dx * dx + dy * dy <= radius * radius) {
                         action.accept(other);
                     }
                 }

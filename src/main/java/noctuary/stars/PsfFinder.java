@@ -88,8 +88,10 @@ final class PsfFinder {
 
     private static boolean alone(Detection d, List<Detection> found, double apart) {
         for (Detection other : found) {
-            double distance = Math.hypot(other.x() - d.x(), other.y() - d.y());
-            if (distance > 0 && distance < apart && other.response() > 0.03 * d.response()) {
+            double dx = other.x() - (double) d.x();
+            double dy = other.y() - (double) d.y();
+            double square = dx * dx + dy * dy;
+            if (square > 0 && square < apart * apart && other.response() > 0.03 * d.response()) {
                 return false;
             }
         }

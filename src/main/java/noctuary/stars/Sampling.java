@@ -8,7 +8,7 @@ import noctuary.image.Plane;
 record Sampling(int parity) {
     /** Pixels of a rectangle from which every second row is enough. */
     private static final int PLENTY = 3000;
-    /** Pixels of a plane from which every fourth is: so many cells make up for the error of each. */
+    /** Pixels of a plane from which every eighth is: so many cells make up for the error of each. */
     private static final int LARGE = 8_000_000;
 
     static final Sampling ALL = new Sampling(-1);
@@ -26,13 +26,13 @@ record Sampling(int parity) {
     }
 
     /**
-     * Copies the counting, present pixels of a rectangle into {@code into}, of large ones every second or fourth row;
+     * Copies the counting, present pixels of a rectangle into {@code into}, of large ones every second or eighth row;
      * returns how many.
      */
     int gather(Plane plane, int x0, int y0, int width, int height, float[] into) {
         int n = 0;
         boolean large = all() && (long) plane.width() * plane.height() >= LARGE;
-        int step = width * height <= PLENTY ? 1 : large ? 4 : 2;
+        int step = width * height <= PLENTY ? 1 : large ? 8 : 2;
         for (int y = y0; y < y0 + height; y += step) {
             plane.copyRow(x0, y, width, into, n);
             n = all() && !plane.mayLack() ? n + width : compact(into, n, width, all() ? 0 : (x0 + y + parity) & 1);

@@ -29,4 +29,9 @@ record Stamp(int x, int y, int n, double[] dx, double[] dy, double[] value, doub
         }
         return new Stamp(this.x, this.y, kept, dx, dy, value, variance, backgroundSigma);
     }
+
+    /** The same pixels with other values. */
+    Stamp with(double[] values) {
+        return new Stamp(x, y, n, dx, dy, values, variance, backgroundSigma);
+    }
 }

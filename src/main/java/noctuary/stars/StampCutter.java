@@ -19,6 +19,11 @@ final class StampCutter {
         this.saturation = saturation;
     }
 
+    /** Whether the sky shows structure in the cells around pixel (x, y). */
+    boolean structured(int x, int y) {
+        return mesh.structured(x, y);
+    }
+
     /** Around pixel (x, y); {@code flux} of the star, whose own wings lift the mesh. */
     Stamp cut(int x, int y, double radius, double flux) {
         int r = (int) Math.ceil(radius);

@@ -11,6 +11,11 @@ import java.util.stream.IntStream;
 /** Fits each chosen detection with the frame's profile, its neighbours' light taken off, and flags what cannot count. */
 final class StarFitter {
     private static final double FAINTEST_SNR = 15;
+    /** Radius over the usual one where the sky has structure, so that it tells itself from the star's wings. */
+    private static final double WIDER = 1.5;
+    /** How often sky and star are fitted after one another there. */
+    private static final int ROUNDS = 3;
+
     /** Share of a star's core light that neighbours may add before its shape no longer counts. */
     private static final double MOST_ALIEN = 0.15;
 
@@ -34,7 +39,7 @@ final class StarFitter {
 
     /** All detections that hold as stars, in the order given; those chosen carry shapes. */
     List<MeasuredStar> fit(List<Detection> detections, int most) {
-        Neighbours neighbours = new Neighbours(detections, width, height, psf.stampRadius() + 2 * psf.fwhm());
+        Neighbours neighbours = new Neighbours(detections, width, height, WIDER * psf.stampRadius() + 2 * psf.fwhm());
         BitSet eligible = new BitSet();
         List<Set<Star.Flag>> flags = new ArrayList<>();
         for (int i = 0; i < detections.size(); i++) {
@@ -93,13 +98,7 @@ final class StarFitter {
     private Optional<MeasuredStar> fitted(
             int i, List<Detection> detections, Neighbours neighbours, Set<Star.Flag> flags) {
         Detection d = detections.get(i);
-        Stamp stamp = cutter.cut(d.x(), d.y(), psf.stampRadius(), d.response() / unitResponse);
-        neighbours.forEachNear(i, psf.stampRadius() + 2 * psf.fwhm(), j -> takeOff(stamp, detections.get(j)));
-        double[] start = psf.parameters(d.response() / unitResponse, d.centreX() - d.x(), d.centreY() - d.y());
-        Stamp clean = stamp.cleaned(psf.model(start[0], start[1], start[2]), start[1], start[2], psf.shownFwhm());
-        Shape shape = new Candidate(d, clean, start)
-                .fit(psf.profile(), psf.photonSlope())
-                .shape();
+        Shape shape = shape(i, detections, neighbours);
         boolean faint = d.snr() < FAINTEST_SNR;
         double moved = Math.hypot(shape.x() - d.centreX(), shape.y() - d.centreY());
         if (!shape.converged() || moved > 1 + 0.3 * psf.fwhm() && !flags.contains(Star.Flag.EDGE)) {
@@ -115,6 +114,22 @@ final class StarFitter {
             return Optional.of(bad(d, flags));
         }
         return Optional.of(new MeasuredStar(star(d, shape, flags), shape));
+    }
+
+    private Shape shape(int i, List<Detection> detections, Neighbours neighbours) {
+        Detection d = detections.get(i);
+        boolean structured = cutter.structured(d.x(), d.y());
+        double radius = (structured ? WIDER : 1) * psf.stampRadius();
+        Stamp stamp = cutter.cut(d.x(), d.y(), radius, d.response() / unitResponse);
+        neighbours.forEachNear(i, radius + 2 * psf.fwhm(), j -> takeOff(stamp, detections.get(j)));
+        double[] start = psf.parameters(d.response() / unitResponse, d.centreX() - d.x(), d.centreY() - d.y());
+        Stamp clean = stamp.cleaned(psf.model(start[0], start[1], start[2]), start[1], start[2], psf.shownFwhm());
+        Candidate star = new Candidate(d, clean, start).fit(psf.profile(), psf.photonSlope());
+        for (int round = 0; structured && round < ROUNDS && star.shape().converged(); round++) {
+            Stamp level = LocalSky.off(clean, star.model(psf.profile()), psf.photonSlope());
+            star = new Candidate(d, level, star.parameters()).fit(psf.profile(), psf.photonSlope());
+        }
+        return star.shape();
     }
 
     private boolean stretched(Shape shape) {

@@ -61,6 +61,9 @@ class DepthTest {
         Depth depth = depth();
         assertThat(depth.darkE().getAsDouble()).isCloseTo(100, withinPercentage(2 * SURE_PERCENT));
         assertThat(depth.lightE().getAsDouble()).isCloseTo(300, withinPercentage(3 * SURE_PERCENT));
+        assertThat(depth.levelRate().getAsDouble())
+                .as("300 e above the dark in 80 s")
+                .isCloseTo(3.75, withinPercentage(0.5));
     }
 
     /** 5 e of reading in a variance of 425 e²: 1 - sqrt(400 / 425) = 3 % of the noise. */

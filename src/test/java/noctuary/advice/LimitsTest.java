@@ -31,6 +31,19 @@ class LimitsTest {
         assertThat(findings.get(0).evidence()).isNotBlank();
     }
 
+    /** Near a tenth of width or noise it may go unsaid, but nothing else is blamed. */
+    @ParameterizedTest
+    @EnumSource(PlantedImage.Trouble.class)
+    void aFaintTroubleIsNamedRightlyOrNotAtAll(PlantedImage.Trouble trouble) {
+        for (double share : new double[] {0.3, 0.6, 0.9}) {
+            List<Finding> findings = keeper.next(PlantedImage.faint(trouble, 47, share));
+            assertThat(findings)
+                    .as(share + " of a mild trouble")
+                    .extracting(Finding::id)
+                    .isSubsetOf(trouble.finding, PlantedImage.Trouble.NONE.finding);
+        }
+    }
+
     /** Frames and their mean, nothing planted: the noise falls as the root of their number. */
     @Test
     void theNoiseOfACleanStackFallsWithTheRootOfTheTime() {
@@ -38,7 +51,7 @@ class LimitsTest {
                 .orElseThrow();
         assertThat(growth.stack()).isCloseTo(growth.foretold(), withinPercentage(8));
         assertThat(growth.hasFloor()).isFalse();
-        assertThat(growth.sentence()).endsWith("So far the noise falls with the root of the time.");
+        assertThat(growth.sentence()).endsWith("The stack is as quiet as its frames let it be.");
     }
 
     @Test

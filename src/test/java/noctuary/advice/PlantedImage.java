@@ -2,6 +2,7 @@ package noctuary.advice;
 
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import noctuary.image.Plane;
 import noctuary.measure.FrameDraft;
@@ -54,18 +55,29 @@ final class PlantedImage {
     private final boolean guidingTyped;
     private final double direction;
     private final double[] wander;
-    /** Where between mild and strong the trouble lies, 0 to 1. */
+    /** Where between mild and strong the trouble lies, 0 to 1; below 0 between none at all, at -1, and mild. */
     private final double strength;
 
+    /** Anywhere between mild and strong. */
     PlantedImage(Trouble trouble, long seed) {
+        this(trouble, seed, OptionalDouble.empty());
+    }
+
+    /** @param share of a mild trouble, 0 to 1 */
+    static PlantedImage faint(Trouble trouble, long seed, double share) {
+        return new PlantedImage(trouble, seed, OptionalDouble.of(share));
+    }
+
+    private PlantedImage(Trouble trouble, long seed, OptionalDouble share) {
         this.trouble = trouble;
         this.seed = seed;
         dice = new Dice(seed * 7919 + 17);
-        strength = dice.uniform(0, 1);
-        frames = trouble == Trouble.EXPOSURE ? 2 : 5 + dice.below(3);
-        seeing = 2.6 * Math.exp(0.08 * dice.normal()) * (trouble == Trouble.SEEING ? between(1.5, 2) : 1);
-        sky = 1.5 * SECONDS * Math.exp(0.1 * dice.normal()) * (trouble == Trouble.SKY ? between(2.5, 5) : 1);
-        guiding = trouble == Trouble.GUIDING ? between(1.4, 2.2) : 0.5 + 0.08 * dice.normal();
+        double drawn = dice.uniform(0, 1);
+        strength = share.isPresent() ? share.getAsDouble() - 1 : drawn;
+        frames = trouble == Trouble.EXPOSURE ? (int) Math.rint(between(6, 2, 2)) : 5 + dice.below(3);
+        seeing = 2.6 * Math.exp(0.08 * dice.normal()) * (trouble == Trouble.SEEING ? between(1, 1.5, 2) : 1);
+        sky = 1.5 * SECONDS * Math.exp(0.1 * dice.normal()) * (trouble == Trouble.SKY ? between(1, 2.5, 5) : 1);
+        guiding = trouble == Trouble.GUIDING ? between(0.5, 1.4, 2.2) : 0.5 + 0.08 * dice.normal();
         guidingTyped = dice.below(2) == 0;
         direction = dice.uniform(-180, 180);
         wander = new double[8];
@@ -74,8 +86,8 @@ final class PlantedImage {
         }
     }
 
-    private double between(double mild, double strong) {
-        return mild + (strong - mild) * strength;
+    private double between(double none, double mild, double strong) {
+        return strength < 0 ? mild + (mild - none) * strength : mild + (strong - mild) * strength;
     }
 
     /** The rig and site of all such nights. */
@@ -114,7 +126,7 @@ final class PlantedImage {
     }
 
     private Plane frame(int n) {
-        double pedestal = trouble == Trouble.CLIPPING ? -(sky - between(0.2, 1.2) * Math.sqrt(sky)) / GAIN : 300;
+        double pedestal = trouble == Trouble.CLIPPING ? -(sky - between(3.2, 1.2, 0.2) * Math.sqrt(sky)) / GAIN : 300;
         SkySimulator simulator = new SkySimulator(WIDTH, HEIGHT, seed * 100 + n)
                 .sky(sky)
                 .camera(GAIN, READ_NOISE, pedestal, 60000)
@@ -130,7 +142,7 @@ final class PlantedImage {
                 .camera(GAIN * frames, READ_NOISE * Math.sqrt(frames), 300, 60000)
                 .shape(shape(frames / 2));
         if (trouble == Trouble.STREAKS) {
-            simulator.glow(streaks(between(0.25, 0.45) * Math.sqrt(sky * frames)));
+            simulator.glow(streaks(between(0, 0.25, 0.45) * Math.sqrt(sky * frames)));
         }
         plant(simulator, frames);
         return simulator.frame().plane();
@@ -171,14 +183,14 @@ final class PlantedImage {
         double air = seeing * Math.pow(1.1 + 0.01 * n, 0.6) * (1 + 0.02 * wander[n % wander.length]) / ARCSEC_PER_PX;
         double airy = 0.778 / ARCSEC_PER_PX;
         double round = Math.hypot(air, airy);
-        double defocus = trouble == Trouble.FOCUS ? between(0.8, 1.4) * round * n / (frames - 1.0) : 0;
+        double defocus = trouble == Trouble.FOCUS ? between(0, 0.8, 1.4) * round * n / (frames - 1.0) : 0;
         double along = 2.3548 * guiding / ARCSEC_PER_PX;
         return (x, y) -> {
             double u = 2 * x / WIDTH - 1;
             double v = (2 * y / HEIGHT - 1) * HEIGHT / WIDTH;
             double r2 = (u * u + v * v) / (1 + Math.pow((double) HEIGHT / WIDTH, 2));
-            double lean = trouble == Trouble.TILT ? between(0.2, 0.35) * across(u, v) : 0;
-            double spread = trouble == Trouble.SPACING ? between(0.6, 1.1) * round * r2 : 0;
+            double lean = trouble == Trouble.TILT ? between(0, 0.2, 0.35) * across(u, v) : 0;
+            double spread = trouble == Trouble.SPACING ? between(0, 0.6, 1.1) * round * r2 : 0;
             double minor = Math.hypot(Math.hypot(round * (1 + lean), defocus), spread);
             double major = Math.hypot(minor, along);
             return new StarShape.At(Math.sqrt(minor * major), 1 - minor / major, 25, 3.5);

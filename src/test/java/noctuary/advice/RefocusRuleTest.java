@@ -109,6 +109,7 @@ class RefocusRuleTest {
                 Optional.of(header),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 "",
                 List.of());
         FrameReport report = FrameReports.of(name, measurement, OptionalDouble.empty());

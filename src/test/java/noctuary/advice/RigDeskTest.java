@@ -57,16 +57,64 @@ class RigDeskTest {
                 "payload: [{part: tube, mass: 2.5 kg}, {part: camera, mass: 0.5 kg}]",
                 "cost: [{part: tube, price: 400 EUR}, {part: camera, price: 300 EUR}]",
                 "---");
-        List<Swap> swaps = desks().get("wren").swaps();
-        assertThat(swaps).extracting(Swap::asItIs).containsExactly(true, false, false, true);
-        Swap own = swaps.get(0);
+        List<WhatIf> tables = desks().get("wren").swaps();
+        assertThat(tables).extracting(WhatIf::part).contains("telescope", "camera");
+        List<Swap> wren = columns(tables, "camera");
+        assertThat(wren).extracting(Swap::kind).containsExactly(Swap.Kind.OWN, Swap.Kind.PART, Swap.Kind.WHOLE);
+        Swap own = wren.get(0);
         assertThat(own.shimMm().getAsDouble()).isCloseTo(-2.5, within(1e-9));
         assertThat(own.cost().get("EUR")).isEqualByComparingTo("700");
-        Swap behindHeron = swaps.get(2);
-        assertThat(behindHeron.optics()).isEqualTo("heron");
+        Swap behindHeron = columns(desks().get("heron").swaps(), "camera").get(1);
+        assertThat(behindHeron.rig()).isEqualTo("wren");
         assertThat(behindHeron.figures().imageScaleArcsecPerPx().getAsDouble()).isCloseTo(1.088499, within(1e-6));
-        assertThat(behindHeron.cost().get("EUR")).isEqualByComparingTo("300");
         assertThat(behindHeron.measured()).isEmpty();
+        assertThat(behindHeron.cost()).as("heron's camera has no price").isEmpty();
+    }
+
+    /** The light of a pixel goes with (aperture / focal length)²: (80 / 480)² against (150 / 750)². */
+    @Test
+    void everyPartIsExchangedByItselfAndAnEarlierOneKeepsItsNights() {
+        SmallJournal journal = new SmallJournal(folder);
+        journal.file(
+                "rigs/heron.md",
+                "---",
+                "name: Heron",
+                "optics: {aperture: 150 mm, focal length: 750 mm, reducer: 0.95, back focus: 55 mm}",
+                "camera: {pixel: 3.3 µm, width: 5120, height: 3840}",
+                "train: [{part: corrector}, {part: spacer, length: 36 mm}, {part: spacer, since: 2025-05-03, length: 37 mm},"
+                        + " {part: camera, length: 17.5 mm}]",
+                "---");
+        journal.file(
+                "rigs/wren.md",
+                "---",
+                "name: Wren",
+                "optics: {aperture: 80 mm, focal length: 480 mm, reducer: 0.8, back focus: 57 mm}",
+                "---");
+        for (int n = 1; n <= 4; n++) {
+            matchedToTheSky(journal, "night" + n, n, 712.5);
+        }
+        List<WhatIf> tables = desks().get("heron").swaps();
+        assertThat(tables).extracting(WhatIf::part).containsExactly("telescope", "corrector or reducer", "spacer");
+        Swap earlier = columns(tables, "spacer").get(1);
+        assertThat(earlier.kind()).isEqualTo(Swap.Kind.EARLIER);
+        assertThat(earlier.shimMm().getAsDouble()).isCloseTo(1.5, within(1e-9));
+        assertThat(earlier.measured().orElseThrow().nights()).isEqualTo(2);
+        assertThat(columns(tables, "spacer").get(0).measured().orElseThrow().nights())
+                .isEqualTo(2);
+        Swap telescope = columns(tables, "telescope").get(1);
+        assertThat(telescope.figures().effectiveFocalLengthMm().getAsDouble()).isCloseTo(480 * 0.95, within(1e-9));
+        assertThat(telescope.light().getAsDouble()).isCloseTo(Math.pow(80.0 / 150 * 750 / 480, 2), within(1e-9));
+        Swap reducer = columns(tables, "corrector or reducer").get(1);
+        assertThat(reducer.figures().effectiveFocalLengthMm().getAsDouble()).isCloseTo(600, within(1e-9));
+        assertThat(reducer.shimMm().getAsDouble()).isCloseTo(57 - 54.5, within(1e-9));
+    }
+
+    private static List<Swap> columns(List<WhatIf> tables, String part) {
+        return tables.stream()
+                .filter(t -> t.part().equals(part))
+                .findFirst()
+                .orElseThrow()
+                .columns();
     }
 
     private static void matchedToTheSky(SmallJournal journal, String slug, int day, double focalMm) {
@@ -94,6 +142,6 @@ class RigDeskTest {
         EntrySheets sheets = new EntrySheets(journal, Meter::measure);
         List<EntrySheet> entries = journal.entries().stream().map(sheets::of).toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
-        return Advice.of(journal, entries, rigs).desks();
+        return Advice.of(journal, entries, rigs, Map.of()).desks();
     }
 }

@@ -1,5 +1,6 @@
 package noctuary.effect;
 
+import static noctuary.effect.PlantedSky.assertNear;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -18,11 +19,6 @@ class KnownStepsTest {
     static void plant() {
         sky = new PlantedSky(5, 196, 7);
         origin = sky.pixels();
-    }
-
-    private static void assertNear(Amount amount, double expected, Offset<Double> tolerance) {
-        assertThat(amount.why()).isEmpty();
-        assertThat(amount.value().getAsDouble()).isCloseTo(expected, tolerance);
     }
 
     private static Offset<Double> share(double expected, double share) {
@@ -69,39 +65,6 @@ class KnownStepsTest {
         assertThat(effect.fates().get().lost()).isZero();
     }
 
-    /** Standard error of a median of nine over that of one value: 1.22267 / 3, exact (order statistics). */
-    @Test
-    void medianSmoothing() {
-        Effect effect = PlantedSky.effect(origin, Steps.stretch(Steps.median3(origin), 40, 0.15));
-        assertNear(effect.noiseRatio(1), 1.22267 / 3, share(1.22267 / 3, 0.05));
-    }
-
-    @Test
-    void sharpening() {
-        float[] sharp = Steps.sharpen(origin, 1.5, 0.8);
-        Effect effect = PlantedSky.effect(origin, Steps.stretch(sharp, 20, 0.25));
-        double[] k = Steps.kernel(1.5);
-        double middle = k[k.length / 2] * k[k.length / 2];
-        double grown = Math.sqrt(1.8 * 1.8 - 2 * 1.8 * 0.8 * middle + 0.64 * Steps.left(1.5) * Steps.left(1.5));
-        assertNear(effect.noiseRatio(1), grown, share(grown, 0.05));
-        assertThat(effect.fwhmRatio().value().getAsDouble()).isLessThan(0.9);
-    }
-
-    /** Five per cent of each star's height taken off between 2.25 and 2.75 star widths. */
-    @Test
-    void darkRings() {
-        float[] picture = Steps.stretch(origin, 20, 0.25);
-        for (double[] star : sky.stars()) {
-            double height = picture[(int) Math.rint(star[1]) * PlantedSky.SIDE + (int) Math.rint(star[0])] - 0.25;
-            for (int i = 0; i < picture.length; i++) {
-                double apart = Math.hypot(i % PlantedSky.SIDE - star[0], i / PlantedSky.SIDE - star[1]);
-                boolean within = apart > 2.25 * PlantedSky.FWHM && apart < 2.75 * PlantedSky.FWHM;
-                picture[i] -= within ? (float) (0.05 * height) : 0;
-            }
-        }
-        assertNear(PlantedSky.effect(origin, picture).darkRingPercent(), 5, within(1.0));
-    }
-
     /** The black point 0.6 of the smoothed noise's sigmas below the sky: a quarter of the background is black. */
     @Test
     void noiseUnderACutBackground() {
@@ -115,54 +78,5 @@ class KnownStepsTest {
         assertNear(effect.noiseRatio(1), Steps.left(1), share(Steps.left(1), 0.05));
         assertThat(effect.noiseRatio(8).value()).isEmpty();
         assertThat(effect.noiseRatio(8).why()).contains("cut to black");
-    }
-
-    /** Normal tail: 2.275 % lie more than two sigmas below. */
-    @Test
-    void cuttingTheBackground() {
-        float[] origin = new PlantedSky(6, 100, 7, 0).pixels();
-        float[] picture = new float[origin.length];
-        long black = 0;
-        long white = 0;
-        for (int i = 0; i < picture.length; i++) {
-            picture[i] = Math.max(0, Math.min(1, (origin[i] - 980) / 1500));
-            black += picture[i] == 0 ? 1 : 0;
-            white += picture[i] == 1 ? 1 : 0;
-        }
-        Effect effect = PlantedSky.effect(origin, picture);
-        assertThat(effect.clippedBlackPercent()).isCloseTo(100.0 * black / picture.length, within(0.001));
-        assertThat(effect.clippedWhitePercent()).isCloseTo(100.0 * white / picture.length, within(0.001));
-        assertNear(effect.backgroundCutPercent(), 2.275, within(0.1));
-        assertNear(effect.noiseRatio(1), 1, within(0.02));
-    }
-
-    @Test
-    void starsTakenOffAndStarsPutIn() {
-        float[] linear = sky.pixels();
-        int taken = 0;
-        for (int i = 0; i < sky.stars().size(); i += 5) {
-            PlantedSky.add(linear, sky.stars().get(i), -1);
-            taken++;
-        }
-        for (double[] place : sky.emptyPlaces(12)) {
-            PlantedSky.add(linear, new double[] {place[0], place[1], PlantedSky.flux(30)}, 1);
-        }
-        Effect effect = PlantedSky.effect(origin, Steps.stretch(linear, 40, 0.15));
-        StarFates fates = effect.fates().get();
-        double share = 100.0 * fates.lost() / (fates.lost() + fates.kept());
-        assertThat(share).isCloseTo(100.0 * taken / sky.stars().size(), within(5.0));
-        assertThat(fates.invented()).isEqualTo(12);
-    }
-
-    @Test
-    void aGreenBackgroundIsToldInPercent() {
-        float[] grey = Steps.stretch(origin, 40, 0.15);
-        float[] green = grey.clone();
-        for (int i = 0; i < green.length; i++) {
-            green[i] *= 1.03f;
-        }
-        Effect effect = PlantedSky.effect(origin, grey, green, grey);
-        assertThat(effect.castPercent().get(1)).isCloseTo(100 * (1.03 / 1.01 - 1), within(0.05));
-        assertThat(effect.castPercent().get(0)).isCloseTo(100 * (1 / 1.01 - 1), within(0.05));
     }
 }

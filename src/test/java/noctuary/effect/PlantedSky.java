@@ -1,13 +1,17 @@
 package noctuary.effect;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.function.DoubleBinaryOperator;
 import java.util.stream.Stream;
 import noctuary.image.Plane;
 import noctuary.stars.StarField;
+import org.assertj.core.data.Offset;
 
 /** A sky of level 1000 with white noise of sigma 10, round Moffat stars and a broad nebula, all known. */
 final class PlantedSky {
@@ -22,6 +26,7 @@ final class PlantedSky {
 
     private final List<double[]> stars = new ArrayList<>();
     private final float[] pixels = new float[SIDE * SIDE];
+    private final DoubleBinaryOperator nebula;
     private final Random dice;
 
     /** @param count of stars on a loose grid, signal-to-noise ratios evenly in logarithm from {@code least} to 600 */
@@ -29,8 +34,14 @@ final class PlantedSky {
         this(seed, count, least, 60);
     }
 
-    /** @param height of the nebula */
+    /** @param height of a broad round nebula */
     PlantedSky(long seed, int count, double least, double height) {
+        this(seed, count, least, (x, y) -> height * broad(x, y));
+    }
+
+    /** @param nebula light over the sky at x, y */
+    PlantedSky(long seed, int count, double least, DoubleBinaryOperator nebula) {
+        this.nebula = nebula;
         dice = new Random(seed);
         int across = (int) Math.ceil(Math.sqrt(count));
         double pace = (SIDE - 60.0) / across;
@@ -41,12 +52,30 @@ final class PlantedSky {
             stars.add(new double[] {x, y, flux(snr), snr});
         }
         for (int i = 0; i < pixels.length; i++) {
-            double dx = i % SIDE - 420.0;
-            double dy = i / SIDE - 200.0;
-            double nebula = height * Math.exp(-(dx * dx + dy * dy) / (2 * 70 * 70));
-            pixels[i] = (float) (LEVEL + SIGMA * dice.nextGaussian() + nebula);
+            pixels[i] = (float) (LEVEL + SIGMA * dice.nextGaussian() + nebula.applyAsDouble(i % SIDE, i / SIDE));
         }
         stars.forEach(star -> add(pixels, star, 1));
+    }
+
+    /** A round cloud of height 1 and sigma 70 px right above the middle. */
+    static double broad(double x, double y) {
+        return Math.exp(-(Math.pow(x - 420, 2) + Math.pow(y - 200, 2)) / (2 * 70 * 70));
+    }
+
+    /** A cloud of height 1 over most of the field, with waves of {@code share} of it, 12 px long across and down. */
+    static double rippled(double x, double y, double share) {
+        double cloud = Math.exp(-(Math.pow(x - 300, 2) + Math.pow(y - 260, 2)) / (2 * 110 * 110));
+        return cloud * (1 + share * (Math.sin(2 * Math.PI * x / 6) + Math.sin(2 * Math.PI * y / 12)));
+    }
+
+    /** Sky and nebula and stars without noise. */
+    float[] noiseless() {
+        float[] calm = new float[SIDE * SIDE];
+        for (int i = 0; i < calm.length; i++) {
+            calm[i] = (float) (LEVEL + nebula.applyAsDouble(i % SIDE, i / SIDE));
+        }
+        stars.forEach(star -> add(calm, star, 1));
+        return calm;
     }
 
     /** A Gaussian core of this width under a matched filter: flux = snr sigma sqrt(4 pi) FWHM / 2.3548, nearly. */
@@ -94,6 +123,11 @@ final class PlantedSky {
                 pixels[y * SIDE + x] += (float) (norm * sum);
             }
         }
+    }
+
+    static void assertNear(Amount amount, double expected, Offset<Double> tolerance) {
+        assertThat(amount.why()).isEmpty();
+        assertThat(amount.value().getAsDouble()).isCloseTo(expected, tolerance);
     }
 
     static Plane plane(float[] pixels) {

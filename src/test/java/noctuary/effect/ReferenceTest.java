@@ -81,12 +81,4 @@ class ReferenceTest {
         }
         assertThat(Spectrum.power(window, shortest, longest)).isCloseTo(expected, within(1e-8 * expected));
     }
-
-    /** What a Gaussian leaves of white noise: 0.64136, 0.40929, 0.28212, 0.18806 for 0.5 to 1.5 px, by summation. */
-    @ParameterizedTest
-    @CsvSource({"0.5, 0.64136", "0.7, 0.40929", "1.0, 0.28212", "1.5, 0.18806"})
-    void softeningIsFoundFromWhatItLeaves(double sigma, double left) {
-        assertThat(Softening.left(sigma)).isCloseTo(left, within(1e-5));
-        assertThat(Softening.sigmaPx(left)).isCloseTo(sigma, within(1e-4));
-    }
 }

@@ -96,6 +96,23 @@ class AlignmentTest {
         });
     }
 
+    /**
+     * Root mean square error over the pairs below 0.15 px of the finer image and within 5 % of a fit that knows every
+     * star for what it is; single pairs are listed by {@link AlignmentBench}.
+     */
+    @Test
+    void theTransformIsAsGoodAsTheStarsAllow() {
+        Random random = new Random(19);
+        double found = 0;
+        double best = 0;
+        for (int i = 0; i < PAIRS; i++) {
+            StarPairs pair = StarPairs.whole(random);
+            found += Math.pow(pair.errorPx(Alignment.find(pair.from(), pair.to()).orElseThrow()), 2) / PAIRS;
+            best += Math.pow(BestFit.of(pair).drawnPx(), 2) / PAIRS;
+        }
+        assertThat(Math.sqrt(found)).isLessThan(0.15).isLessThan(1.05 * Math.sqrt(best));
+    }
+
     private static void allFound(Random random, Function<Random, StarPairs> draw) {
         for (int i = 0; i < PAIRS; i++) {
             StarPairs pair = draw.apply(random);

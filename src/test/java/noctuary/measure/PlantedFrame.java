@@ -47,6 +47,7 @@ public final class PlantedFrame {
                 List.of(new Measurement.PlaneSummary(field.background(), field.fwhmPx())),
                 Optional.of(FrameHeader.of(cards, WIDTH, HEIGHT)),
                 Optional.of(field),
+                Optional.empty(),
                 Optional.of(defects()),
                 Long.toHexString(random.nextLong()) + Long.toHexString(random.nextLong()),
                 List.of());

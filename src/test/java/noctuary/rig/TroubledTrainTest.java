@@ -47,6 +47,18 @@ class TroubledTrainTest {
                 });
     }
 
+    /** 37.5 and 16.3 mm of metal where 55 are stated: 1.2 mm short, and nothing else is the matter. */
+    @Test
+    void oneTrainShortByItsMetalAlone() {
+        RigSpec.TrainPart shorter = part("camera", mm(16.3), "M42x0.75 female", "");
+        assertThat(troubles(6.1, CORRECTOR, SPACER, shorter)).singleElement().satisfies(check -> {
+            assertThat(check.level()).isEqualTo(Check.Level.WRONG);
+            assertThat(check.text())
+                    .startsWith("The sensor is 1.2 mm too close to the corrector: 53.8 mm are there (spacer 37.5 mm + "
+                            + "camera 16.3 mm), 55 mm are wanted. Add a shim or a longer spacer: 1.2 mm more");
+        });
+    }
+
     @Test
     void oneMountOverloaded() {
         assertThat(troubles(22, CORRECTOR, SPACER, CAMERA)).singleElement().satisfies(check -> {

@@ -63,7 +63,7 @@ final class Fixture {
                 FixtureRigs.sheets(),
                 targets(),
                 reviews(journal, sheets),
-                Advice.of(journal, sheets, FixtureRigs.sheets()),
+                Advice.of(journal, sheets, FixtureRigs.sheets(), Map.of()),
                 FixturePictures.all(),
                 FixtureVersions.all(sheets));
     }

@@ -80,6 +80,7 @@ final class FixtureFrames {
                 Optional.empty(),
                 Optional.of(field),
                 Optional.empty(),
+                Optional.empty(),
                 "",
                 List.of());
     }
@@ -151,6 +152,7 @@ final class FixtureFrames {
                 Optional.of(new FrameReport.Sky(sky, 9.8, OptionalDouble.of(2.1))),
                 Optional.of(stars),
                 zones,
+                Optional.empty(),
                 Optional.of(new FrameReport.Blemishes(
                         OptionalDouble.of(14),
                         OptionalDouble.of(0),
@@ -181,6 +183,7 @@ final class FixtureFrames {
                 r.background(),
                 r.stars(),
                 r.zones(),
+                r.noise(),
                 r.defects(),
                 r.problems());
     }

@@ -25,19 +25,33 @@ public record Advised(List<FindingRow> findings, List<BudgetPart> budgets, Strin
     /** @param share of the squared total, 0 to 100; 0 where the amount is empty */
     public record TermRow(String label, String amount, int share, String how) {}
 
-    /** @param growth whether noise fell with time; empty where nothing tells */
+    /**
+     * @param growth whether the stack is as quiet as its frames foretell; empty where nothing tells
+     * @param fall whether noise falls with time, by the entry's own frames; empty where nothing tells
+     */
     public record Wanted(
             String total,
             String sub,
             String subEvidence,
             String growth,
+            String fall,
+            List<FallRow> falling,
             List<DeeperRow> deeper,
             List<PlaceRow> places) {
         public Wanted {
+            falling = List.copyOf(falling);
             deeper = List.copyOf(deeper);
             places = List.copyOf(places);
         }
     }
+
+    /**
+     * A mean of so many frames, in counts.
+     *
+     * @param fresh of its noise, what differs from frame to frame
+     * @param root what the root of the time makes of the first row
+     */
+    public record FallRow(String frames, String time, String noise, String fresh, String root) {}
 
     /** @param more than there is; empty where it cannot be reached */
     public record DeeperRow(String magnitudes, String total, String more) {}

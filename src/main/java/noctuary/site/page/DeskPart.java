@@ -9,6 +9,7 @@ import java.util.List;
  * @param focal sentences on focal length; empty without a frame matched to the sky
  * @param gains what changes cost beside what they surely gave
  * @param focus when to refocus, and what expansion foretells
+ * @param swaps one part exchanged, a table each
  */
 public record DeskPart(
         List<Advised.FindingRow> findings,
@@ -17,8 +18,7 @@ public record DeskPart(
         List<ShapeRow> shapes,
         List<String> focus,
         List<GainRow> gains,
-        List<SwapColumn> swaps,
-        List<SwapRow> rows) {
+        List<SwapPart> swaps) {
     public DeskPart {
         findings = List.copyOf(findings);
         focal = List.copyOf(focal);
@@ -26,7 +26,6 @@ public record DeskPart(
         focus = List.copyOf(focus);
         gains = List.copyOf(gains);
         swaps = List.copyOf(swaps);
-        rows = List.copyOf(rows);
     }
 
     /** One night's field: widths in pixels, as printed with their errors. */
@@ -38,13 +37,34 @@ public record DeskPart(
         }
     }
 
-    /** @param own whether the rig exists as it is */
-    public record SwapColumn(String optics, String camera, boolean own) {}
-
-    /** One number in all columns. */
-    public record SwapRow(String label, List<String> values) {
-        public SwapRow {
-            values = List.copyOf(values);
+    /**
+     * One part exchanged, side by side.
+     *
+     * @param differences what the first exchange would change, in a line
+     * @param troubles what the checks say of the exchanges
+     * @param leftOut parts that found no place in the table
+     */
+    public record SwapPart(
+            String part,
+            String differences,
+            List<String> columns,
+            List<SwapRow> rows,
+            List<String> troubles,
+            int leftOut) {
+        public SwapPart {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+            troubles = List.copyOf(troubles);
         }
     }
+
+    /** One number in all columns. */
+    public record SwapRow(String label, List<SwapCell> cells) {
+        public SwapRow {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /** @param changed by the exchange */
+    public record SwapCell(String value, boolean changed) {}
 }

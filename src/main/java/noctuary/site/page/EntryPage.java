@@ -63,7 +63,8 @@ public record EntryPage(
     /** Star shapes: the measured picture with overlay (null when it is the hero), the map and its numbers. */
     public record Stars(Plate plate, Drawing shapes, Drawing map, List<ZoneRow> zones, String summary) {}
 
-    public record ZoneRow(String where, int stars, String fwhm, String ellipticity, String angle) {}
+    public record ZoneRow(
+            String where, int stars, String fwhm, String ellipticity, String angle, String background, String noise) {}
 
     /** @param night such as {@code 18 October 2025}; empty when the entry has one night */
     public record ObservationRow(String night, String text, String evidence) {}

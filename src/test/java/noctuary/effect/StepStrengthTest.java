@@ -1,0 +1,101 @@
+package noctuary.effect;
+
+import static noctuary.effect.PlantedSky.assertNear;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Steps of known strength before the stretch, on three skies, one without and two with a nebula (6 and 40 times the
+ * noise): noise ratio within 5 %, change of width within 3 %. The truth is worked out in the test.
+ */
+class StepStrengthTest {
+    private static final PlantedSky[] SKIES = {
+        new PlantedSky(77, 196, 7, 0), new PlantedSky(5, 196, 7, 60), new PlantedSky(31, 196, 7, 400)
+    };
+
+    private static Effect effect(int sky, float[] linear) {
+        return PlantedSky.effect(SKIES[sky].pixels(), Steps.stretch(linear, 40, 0.25));
+    }
+
+    private static void assertShare(Amount amount, double expected, double share) {
+        assertNear(amount, expected, within(expected * share));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 5", "1, 5", "2, 5", "0, 40", "1, 40", "2, 40", "0, 200", "1, 200", "2, 200"})
+    void aStretch(int sky, double strength) {
+        float[] origin = SKIES[sky].pixels();
+        Effect effect = PlantedSky.effect(origin, Steps.stretch(origin, strength, 0.15));
+        assertShare(effect.stretch().orElseThrow().strength(), strength, 0.02);
+        assertShare(effect.noiseRatio(1), 1, 0.01);
+        assertShare(effect.fwhmRatio(), 1, 0.01);
+    }
+
+    /** The curve's middle lies six times the noise below the sky. */
+    @ParameterizedTest
+    @CsvSource({"0, 20", "1, 20", "2, 20", "0, 100", "1, 100", "2, 100"})
+    void aStretchFromBlack(int sky, double strength) {
+        float[] origin = SKIES[sky].pixels();
+        Effect effect = PlantedSky.effect(origin, Steps.fromBlack(origin, strength, 60));
+        assertShare(effect.stretch().orElseThrow().strength(), strength, 0.02);
+        assertShare(effect.noiseRatio(1), 1, 0.01);
+        assertShare(effect.fwhmRatio(), 1, 0.01);
+    }
+
+    /**
+     * White noise of means over n px is 1 / n; under a kernel k along both axes it is the mean of k's own products.
+     * At 8 px it reads up to 9 % low above sigma 1, because a block of 32 px holds too little of such long waves.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 0.7", "1, 0.7", "2, 0.7", "0, 1", "1, 1", "2, 1", "0, 1.5", "1, 1.5", "2, 1.5", "1, 2", "2, 2"})
+    void gaussianSmoothing(int sky, double sigma) {
+        Effect effect = effect(sky, Steps.gaussian(SKIES[sky].pixels(), sigma));
+        for (int size : sigma > 1 ? new int[] {1, 2, 4} : new int[] {1, 2, 4, 8}) {
+            assertShare(effect.noiseRatio(size), size * Steps.meansLeft(sigma, size), 0.05);
+        }
+        assertShare(effect.blotchBefore(), 1, 0.05);
+        assertShare(effect.blotchAfter(), 8 * Steps.meansLeft(sigma, 8) / Steps.left(sigma), 0.1);
+        double wider = Steps.smoothedFwhm(PlantedSky.FWHM, PlantedSky.BETA, sigma) / PlantedSky.FWHM;
+        assertShare(effect.fwhmRatio(), wider, 0.03);
+    }
+
+    /** Noise: standard error of a median of nine over that of one value, 1.22267 / 3 (order statistics). */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2})
+    void medianSmoothing(int sky) {
+        Effect effect = effect(sky, Steps.median3(SKIES[sky].pixels()));
+        assertShare(effect.noiseRatio(1), 1.22267 / 3, 0.05);
+        double[] wider = Arrays.stream(new double[] {25, 60, 150, 400})
+                .map(snr -> WidthFit.inNoise(Steps::median3, snr))
+                .sorted()
+                .toArray();
+        assertShare(effect.fwhmRatio(), (wider[1] + wider[2]) / 2, 0.03);
+    }
+
+    /** Width at half of the height; noise from the kernel's squares. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0.3, 1", "1, 0.3, 1", "2, 0.3, 1", "0, 0.3, 2.5", "1, 0.3, 2.5", "2, 0.3, 2.5", "0, 0.8, 1.5",
+        "1, 0.8, 1.5", "2, 0.8, 1.5", "0, 1.5, 1", "1, 1.5, 1", "2, 1.5, 1", "1, 0.8, 2.5", "2, 0.8, 2.5",
+        "1, 1.5, 1.5", "2, 1.5, 1.5"
+    })
+    void sharpening(int sky, double amount, double sigma) {
+        Effect effect = effect(sky, Steps.sharpen(SKIES[sky].pixels(), sigma, amount));
+        assertShare(effect.noiseRatio(1), Steps.sharpenedNoise(sigma, amount), 0.05);
+        double narrower = Steps.sharpenedFwhm(PlantedSky.FWHM, PlantedSky.BETA, sigma, amount) / PlantedSky.FWHM;
+        assertShare(effect.fwhmRatio(), narrower, 0.03);
+    }
+
+    @Test
+    void theFitOfTheTestKnowsWhatAGaussianDoes() {
+        double wider = Steps.smoothedFwhm(PlantedSky.FWHM, PlantedSky.BETA, 1) / PlantedSky.FWHM;
+        assertThat(WidthFit.inNoise(o -> Steps.gaussian(o, 1), 150))
+                .isCloseTo(wider, within(0.01 * wider));
+    }
+}
