@@ -10,11 +10,13 @@ import java.util.Optional;
 import noctuary.entry.Entry;
 import noctuary.fact.Problem;
 import noctuary.measure.EntrySheet;
+import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
 import noctuary.site.Former;
 import noctuary.site.SiteContent;
 import noctuary.site.SiteContent.Picture;
+import noctuary.site.SiteContent.Sky;
 import noctuary.site.SiteWriter;
 
 /** A journal to its site. */
@@ -84,10 +86,12 @@ public final class Rendering {
                     survey.entries(),
                     survey.rigs(),
                     survey.targets(),
-                    survey.reviews().all(),
+                    survey.reviews(e -> versions.getOrDefault(e.entry().slug(), List.of()))
+                            .all(),
                     survey.advice(),
-                    pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files(), former), progress),
-                    versions);
+                    pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
+                    versions,
+                    skies(survey, new SameSky(Places.cache(root), draft, survey.files()), progress));
             SiteWriter.write(content, Places.ownTemplates(root), draft, former);
             List<Problem> problems = new ArrayList<>(survey.problems());
             problems.addAll(unreadable(survey));
@@ -170,6 +174,20 @@ public final class Rendering {
             }
         }
         return pictures;
+    }
+
+    private static Map<String, Sky> skies(Survey survey, SameSky sameSky, Progress progress) throws IOException {
+        Map<String, EntrySheet> entries = new LinkedHashMap<>();
+        survey.entries().forEach(sheet -> entries.put(sheet.entry().slug(), sheet));
+        Map<String, Sky> skies = new LinkedHashMap<>();
+        int done = 0;
+        for (TargetSheet target : survey.targets()) {
+            Optional<Sky> sky = sameSky.of(target, entries);
+            sky.ifPresent(s -> skies.put(target.id(), s));
+            progress.at(
+                    "laying attempts on each other", ++done, survey.targets().size());
+        }
+        return skies;
     }
 
     private static void put(Map<String, Picture> pictures, String name, Optional<Picture> picture) {

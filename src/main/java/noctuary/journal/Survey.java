@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import noctuary.advice.Advice;
 import noctuary.advice.Finding;
 import noctuary.entry.Entry;
@@ -24,6 +25,7 @@ import noctuary.measure.RigSheet;
 import noctuary.measure.RigSheets;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.TargetSheets;
+import noctuary.measure.VersionSheet;
 import noctuary.review.Reviews;
 import noctuary.rig.Check;
 
@@ -74,8 +76,8 @@ record Survey(
     }
 
     /** Worked out anew at each call; not every command wants them. */
-    Reviews reviews() {
-        return Reviews.of(journal, entries, rigs, memo);
+    Reviews reviews(Function<EntrySheet, List<VersionSheet>> versions) {
+        return Reviews.of(journal, entries, rigs, versions, memo);
     }
 
     private static Map<String, NoiseOverTime> noise(List<EntrySheet> entries, NoiseCourses courses, Progress progress) {

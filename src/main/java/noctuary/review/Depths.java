@@ -82,11 +82,8 @@ final class Depths {
         OptionalDouble deeper = enough ? deeper(a, b, ratio) : OptionalDouble.empty();
         Alignment alignment = match.alignment();
         return new DepthPair(
-                before.target(),
-                before.slug(),
-                after.slug(),
-                before.filter(),
-                after.filter(),
+                before,
+                after,
                 alignment.matched(),
                 1 / alignment.scale(),
                 alignment.rotationDeg(),

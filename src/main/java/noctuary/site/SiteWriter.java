@@ -63,7 +63,9 @@ public final class SiteWriter {
         for (String stylesheet : Assets.STYLESHEETS) {
             put(stylesheet, assets.read(stylesheet));
         }
-        put(Assets.SCRIPT, assets.read(Assets.SCRIPT));
+        for (String script : Assets.SCRIPTS) {
+            put(script, assets.read(script));
+        }
         for (Map.Entry<String, String> file : downloads.files().entrySet()) {
             put(file.getKey(), file.getValue().getBytes(StandardCharsets.UTF_8));
         }

@@ -25,6 +25,7 @@ import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
 import noctuary.measure.FrameSheet;
 import noctuary.measure.TargetSheet;
+import noctuary.measure.VersionSheet;
 import noctuary.review.Review;
 import noctuary.review.Reviews;
 
@@ -65,11 +66,18 @@ final class Fixture {
                 reviews(journal, sheets),
                 Advice.of(journal, sheets, FixtureRigs.sheets(), Map.of()),
                 FixturePictures.all(),
-                FixtureVersions.all(sheets));
+                FixtureVersions.all(sheets),
+                FixtureSkies.all());
     }
 
     private static List<Review> reviews(Journal journal, List<EntrySheet> sheets) {
-        return Reviews.of(journal, sheets, FixtureRigs.sheets()).all();
+        Map<String, List<VersionSheet>> versions = FixtureVersions.all(sheets);
+        return Reviews.of(
+                        journal,
+                        sheets,
+                        FixtureRigs.sheets(),
+                        sheet -> versions.getOrDefault(sheet.entry().slug(), List.of()))
+                .all();
     }
 
     private static Site terrace() {
