@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import noctuary.keep.Digest;
+import noctuary.keep.Memo;
+import noctuary.keep.Packing;
 import noctuary.match.Alignment;
 import noctuary.match.Match;
 import noctuary.measure.FrameReport;
@@ -26,14 +30,18 @@ final class Depths {
 
     private Depths() {}
 
-    static List<DepthPair> of(Change change) {
+    private record Found(Optional<DepthPair> pair) {
+        static final Packing<Found> PACKING = Packing.of(Found.class);
+    }
+
+    static List<DepthPair> of(Change change, Memo memo) {
         Map<String, EntryNight> last = new LinkedHashMap<>();
         change.before().nights().stream().filter(Depths::usable).forEach(n -> last.put(n.target(), n));
         Map<String, EntryNight> first = new LinkedHashMap<>();
         change.after().nights().stream().filter(Depths::usable).forEach(n -> first.putIfAbsent(n.target(), n));
         List<DepthPair> pairs = new ArrayList<>();
         last.forEach((target, before) -> Optional.ofNullable(first.get(target))
-                .flatMap(after -> pair(before, after))
+                .flatMap(after -> pair(before, after, memo))
                 .ifPresent(pairs::add));
         return pairs;
     }
@@ -42,9 +50,19 @@ final class Depths {
         return !night.target().isEmpty() && !night.files().isEmpty();
     }
 
-    private static Optional<DepthPair> pair(EntryNight before, EntryNight after) {
+    private static Optional<DepthPair> pair(EntryNight before, EntryNight after, Memo memo) {
         FrameSheet a = richest(before);
         FrameSheet b = richest(after);
+        String contents = a.measurement().content() + b.measurement().content();
+        boolean known = contents.length() == 2 * a.measurement().content().length() && !contents.isEmpty();
+        Digest key = new Digest().text(contents);
+        Stream.of(before, after)
+                .forEach(n -> key.text(n.slug()).text(n.target()).text(n.filter()));
+        return memo.recall("depths", Found.PACKING, known ? key.hex() : "", () -> new Found(pair(before, after, a, b)))
+                .pair();
+    }
+
+    private static Optional<DepthPair> pair(EntryNight before, EntryNight after, FrameSheet a, FrameSheet b) {
         return Match.find(a.stars(), b.stars()).map(match -> pair(before, after, a, b, match));
     }
 
