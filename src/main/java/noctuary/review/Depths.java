@@ -30,8 +30,33 @@ final class Depths {
 
     private Depths() {}
 
-    private record Found(Optional<DepthPair> pair) {
+    private record Found(Optional<Laid> laid) {
         static final Packing<Found> PACKING = Packing.of(Found.class);
+    }
+
+    /** What a {@link DepthPair} says of its two images, without the nights that they stand for. */
+    private record Laid(
+            int matched,
+            double scaleRatio,
+            double rotationDeg,
+            boolean mirrored,
+            OptionalDouble throughput,
+            OptionalDouble throughputError,
+            OptionalDouble deeperMag,
+            String why) {
+        DepthPair of(EntryNight before, EntryNight after) {
+            return new DepthPair(
+                    before,
+                    after,
+                    matched,
+                    scaleRatio,
+                    rotationDeg,
+                    mirrored,
+                    throughput,
+                    throughputError,
+                    deeperMag,
+                    why);
+        }
     }
 
     static List<DepthPair> of(Change change, Memo memo) {
@@ -58,12 +83,13 @@ final class Depths {
         Digest key = new Digest().text(contents);
         Stream.of(before, after)
                 .forEach(n -> key.text(n.slug()).text(n.target()).text(n.filter()));
-        return memo.recall("depths", Found.PACKING, known ? key.hex() : "", () -> new Found(pair(before, after, a, b)))
-                .pair();
+        return memo.recall("depths", Found.PACKING, known ? key.hex() : "", () -> new Found(laid(before, after, a, b)))
+                .laid()
+                .map(laid -> laid.of(before, after));
     }
 
-    private static Optional<DepthPair> pair(EntryNight before, EntryNight after, FrameSheet a, FrameSheet b) {
-        return Match.find(a.stars(), b.stars()).map(match -> pair(before, after, a, b, match));
+    private static Optional<Laid> laid(EntryNight before, EntryNight after, FrameSheet a, FrameSheet b) {
+        return Match.find(a.stars(), b.stars()).map(match -> laid(before, after, a, b, match));
     }
 
     private static FrameSheet richest(EntryNight night) {
@@ -72,7 +98,7 @@ final class Depths {
                 .orElseThrow();
     }
 
-    private static DepthPair pair(EntryNight before, EntryNight after, FrameSheet a, FrameSheet b, Match match) {
+    private static Laid laid(EntryNight before, EntryNight after, FrameSheet a, FrameSheet b, Match match) {
         double[] ratios = ratios(match, a.stars(), b.stars());
         boolean enough = ratios.length >= FEWEST;
         double ratio = Robust.median(ratios);
@@ -81,9 +107,7 @@ final class Depths {
         double counts = unlike.isEmpty() ? perElectronSecond(b) / perElectronSecond(a) : Double.NaN;
         OptionalDouble deeper = enough ? deeper(a, b, ratio) : OptionalDouble.empty();
         Alignment alignment = match.alignment();
-        return new DepthPair(
-                before,
-                after,
+        return new Laid(
                 alignment.matched(),
                 1 / alignment.scale(),
                 alignment.rotationDeg(),
