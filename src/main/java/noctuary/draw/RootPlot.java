@@ -7,7 +7,10 @@ import java.util.stream.DoubleStream;
 /** The drawing of a {@link NoiseByTime}. */
 final class RootPlot {
     private static final double HEADING = 24;
-    private static final double RADIUS = 5;
+    private static final double DOT = 4;
+    /** Around the dot where both fall together. */
+    private static final double AROUND = 7;
+
     private static final Look WHOLE = new Look(0);
     private static final Look FRESH = new Look(1);
 
@@ -24,8 +27,8 @@ final class RootPlot {
         this.form = form;
         this.key = new Key(
                 List.of(
-                        new Key.Item(NoiseByTime.WHOLE, (svg, at, level) -> WHOLE.point(svg, at, level, RADIUS)),
-                        new Key.Item(NoiseByTime.FRESH, (svg, at, level) -> FRESH.point(svg, at, level, RADIUS)),
+                        new Key.Item(NoiseByTime.WHOLE, (svg, at, level) -> WHOLE.point(svg, at, level, DOT)),
+                        new Key.Item(NoiseByTime.FRESH, (svg, at, level) -> FRESH.point(svg, at, level, AROUND)),
                         new Key.Item(
                                 NoiseByTime.ROOT,
                                 (svg, at, level) -> svg.line("open course d2", at - 8, level, at + 8, level))),
@@ -87,8 +90,8 @@ final class RootPlot {
         svg.open("g", "class", "point");
         svg.tip(point.time() + ": " + NoiseByTime.WHOLE + " " + Digits.significant(point.noise(), 3) + ", "
                 + NoiseByTime.FRESH + " " + Digits.significant(point.fresh(), 3));
-        WHOLE.point(svg, across(point), level(point.noise()), RADIUS);
-        FRESH.point(svg, across(point), level(point.fresh()), RADIUS);
+        FRESH.point(svg, across(point), level(point.fresh()), AROUND);
+        WHOLE.point(svg, across(point), level(point.noise()), DOT);
         svg.close();
     }
 

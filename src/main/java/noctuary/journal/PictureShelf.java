@@ -29,9 +29,14 @@ final class PictureShelf {
     private final MeasuredFiles files;
 
     PictureShelf(Path cache, Path output, MeasuredFiles files) {
-        this.cache = cache.resolve("previews-" + ENGINE);
+        this.cache = cache(cache);
         this.output = output;
         this.files = files;
+    }
+
+    /** Where pictures are kept below the cache's folder, each set under the identity of its source. */
+    static Path cache(Path folder) {
+        return folder.resolve("previews-" + ENGINE);
     }
 
     /**

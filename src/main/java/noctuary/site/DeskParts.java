@@ -82,7 +82,8 @@ final class DeskParts {
 
     private String byStars(RigDesk.ByStars f) {
         return "Effective focal length by stars shared with an image of known scale: " + Numerals.fixed(f.mm(), 2)
-                + (f.errorMm() < 0.005 ? " ± less than 0.01" : " ± " + Numerals.fixed(f.errorMm(), 2)) + "\u00a0mm, from "
+                + (f.errorMm() < 0.005 ? " ± less than 0.01" : " ± " + Numerals.fixed(f.errorMm(), 2))
+                + "\u00a0mm, from "
                 + Numerals.count(f.stars(), "star", "stars") + " of " + title(f.slug()) + ", scale of "
                 + title(f.reference()) + ".";
     }

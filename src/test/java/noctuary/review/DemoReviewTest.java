@@ -209,14 +209,20 @@ class DemoReviewTest {
         assertThat(noise.why()).contains("filter");
     }
 
+    /** The tilt that the simulator gives the first rig is half again that of the second, on stars that are wider. */
     @Test
     void nothingIsCalledBetterOrWorseThatWasNotPlanted() {
         Set<String> planted = Set.of(
-                "fwhmArcsec", "fwhmAirmassOneArcsec", "cornerExcessArcsec", "curvatureArcsec", "guidingRmsArcsec");
-        assertThat(reviews.all())
-                .allSatisfy(review -> assertThat(review.measures())
-                        .filteredOn(m -> m.verdict() == Verdict.BETTER || m.verdict() == Verdict.WORSE)
-                        .extracting(m -> m.nights().measure().id())
-                        .isSubsetOf(planted));
+                "fwhmArcsec",
+                "fwhmAirmassOneArcsec",
+                "cornerExcessArcsec",
+                "tiltArcsec",
+                "curvatureArcsec",
+                "guidingRmsArcsec");
+        assertThat(reviews.all().stream()
+                        .flatMap(review -> review.measures().stream())
+                        .filter(m -> m.verdict() == Verdict.BETTER || m.verdict() == Verdict.WORSE)
+                        .map(m -> m.nights().measure().id()))
+                .isSubsetOf(planted);
     }
 }

@@ -56,7 +56,8 @@ final class Fixture {
                 Map.of("terrace", terrace()),
                 sheets.stream().map(EntrySheet::entry).toList(),
                 List.of(Problem.fault(
-                        "entries/rigs/wren.md", "line 7, key reducer", "“0,8x” is not a number", "write 0.8")));
+                        "entries/rigs/wren.md", "line 7, key reducer", "“0,8x” is not a number", "write 0.8")),
+                Map.of());
         return new SiteContent(
                 journal,
                 sheets,
