@@ -8,6 +8,7 @@ import java.util.Iterator;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -41,6 +42,21 @@ public final class PictureFile {
         } catch (OutOfMemoryError e) {
             throw new UnreadablePictureException(
                     "the picture does not fit into memory", "give Java more memory, or save a smaller picture");
+        }
+    }
+
+    /** Number of pixels that the picture claims to have; absent when it is none. Nothing is decoded. */
+    public static OptionalLong pixels(Path file) {
+        try (ImageInputStream in = new FileImageInputStream(file.toFile())) {
+            ImageReader reader = readerOf(in);
+            try {
+                reader.setInput(in, true, true);
+                return OptionalLong.of((long) reader.getWidth(0) * reader.getHeight(0));
+            } finally {
+                reader.dispose();
+            }
+        } catch (IOException | RuntimeException | UnreadablePictureException e) {
+            return OptionalLong.empty();
         }
     }
 

@@ -30,6 +30,7 @@ public final class MeasuredFiles {
     private final Memo memo;
     private final Map<Path, Measurement> measurements = new ConcurrentHashMap<>();
     private final AtomicInteger fresh = new AtomicInteger();
+    private final Headroom headroom = new Headroom(Runtime.getRuntime().maxMemory());
 
     /** @param folder the cache's folder, made when needed */
     public MeasuredFiles(Path folder) {
@@ -87,7 +88,7 @@ public final class MeasuredFiles {
         Optional<String> digest = digest(file);
         if (digest.isEmpty()) {
             fresh.incrementAndGet();
-            return Meter.measure(file);
+            return headroom.with(file, () -> Meter.measure(file));
         }
         String content = digest.get();
         return memo.recall(KIND, BareMeasurement.PACKING, content, () -> BareMeasurement.of(whole(file, content)))
@@ -102,7 +103,7 @@ public final class MeasuredFiles {
     }
 
     private Measurement measured(Path file, String content) {
-        Measurement measurement = Meter.measure(file).of(content);
+        Measurement measurement = headroom.with(file, () -> Meter.measure(file)).of(content);
         cache.keep(content, measurement);
         return measurement;
     }

@@ -77,6 +77,26 @@ class DefectsTest {
         assertThat(columns.rowBanding().orElseThrow()).isZero();
     }
 
+    /** On frames above four megapixels only every second cell is asked for the means of its lines. */
+    @Test
+    void largeFramesTellTheirDefectsFromHalfOfTheirCells() {
+        Defects rows = find(large(21).rowOffsets(0.5).singles(500, 200));
+        assertThat(rows.rowBanding().orElseThrow()).isCloseTo(0.5, within(0.05));
+        assertThat(rows.columnBanding().orElseThrow()).isZero();
+        assertThat(rows.hotPixels().orElseThrow()).isCloseTo(500, within(25.0));
+        Defects columns = find(large(22).columnOffsets(0.5));
+        assertThat(columns.columnBanding().orElseThrow()).isCloseTo(0.5, within(0.05));
+        assertThat(columns.rowBanding().orElseThrow()).isZero();
+        assertThat(columns.hotPixels().orElseThrow()).isZero();
+    }
+
+    private static SimulatedFrame large(long seed) {
+        return new SimulatedFrame(2500, 1800, seed)
+                .sky(900, 60, 30)
+                .stars(1200, 3, 30)
+                .whiteNoise(SIGMA);
+    }
+
     /** Rows 4 ADU up and down in turn on the reference field T1: the true excess is 4. */
     @Test
     void alternatingRowsAreBanding() {
