@@ -70,9 +70,7 @@ final class Discretion {
 
     /** Where a problem is: each half as a file may be named. */
     String where(Problem problem) {
-        return problem.place().isEmpty()
-                ? file(problem.file())
-                : file(problem.file()) + ", " + file(problem.place());
+        return problem.place().isEmpty() ? file(problem.file()) : file(problem.file()) + ", " + file(problem.place());
     }
 
     boolean namesFiles() {
