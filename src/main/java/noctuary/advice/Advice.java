@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import noctuary.entry.Journal;
+import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.NoiseOverTime;
 import noctuary.measure.RigSheet;
@@ -36,6 +37,16 @@ public record Advice(
     /** @param noise against time by slug, of entries whose frames tell it */
     public static Advice of(
             Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs, Map<String, NoiseOverTime> noise) {
+        return of(journal, entries, rigs, noise, Memo.NONE);
+    }
+
+    /** @param memo keeps what takes long to work out */
+    public static Advice of(
+            Journal journal,
+            List<EntrySheet> entries,
+            Map<String, RigSheet> rigs,
+            Map<String, NoiseOverTime> noise,
+            Memo memo) {
         List<EntryContext> contexts = entries.stream()
                 .map(e -> EntryContext.of(
                         e,
@@ -46,7 +57,7 @@ public record Advice(
         Map<String, LimitReport> limits = LimitReports.of(contexts);
         return new Advice(
                 limits,
-                ExposurePlans.of(contexts),
+                ExposurePlans.of(contexts, memo),
                 RefocusRules.of(contexts),
                 RigDesks.of(contexts, rigs),
                 LessonBook.of(entries, limits));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import noctuary.keep.Memo;
 import noctuary.measure.Figure;
 import noctuary.stats.Robust;
 
@@ -14,16 +15,18 @@ final class ExposurePlans {
     private static final double[] GAINS = {0.25, 0.5, 1};
 
     private final List<EntryContext> entries;
+    private final Memo memo;
     private final Map<String, Depth> depths = new LinkedHashMap<>();
 
-    private ExposurePlans(List<EntryContext> entries) {
+    private ExposurePlans(List<EntryContext> entries, Memo memo) {
         this.entries = entries;
+        this.memo = memo;
         entries.forEach(e -> depths.put(e.slug(), DepthReader.read(e)));
     }
 
     /** By slug; entries without exposure have none. */
-    static Map<String, ExposurePlan> of(List<EntryContext> entries) {
-        ExposurePlans plans = new ExposurePlans(entries);
+    static Map<String, ExposurePlan> of(List<EntryContext> entries, Memo memo) {
+        ExposurePlans plans = new ExposurePlans(entries, memo);
         Map<String, ExposurePlan> all = new LinkedHashMap<>();
         for (EntryContext entry : entries) {
             plans.plan(entry).ifPresent(plan -> all.put(entry.slug(), plan));
@@ -37,7 +40,7 @@ final class ExposurePlans {
             return Optional.empty();
         }
         double seconds = total.getAsDouble();
-        Optional<NoiseGrowth> growth = NoiseGrowth.of(entry);
+        Optional<NoiseGrowth> growth = NoiseGrowth.of(entry, memo);
         Optional<NoiseFall> fall = entry.noise().map(NoiseFall::new);
         return Optional.of(new ExposurePlan(
                 entry.slug(),

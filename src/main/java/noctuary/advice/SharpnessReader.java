@@ -67,7 +67,7 @@ final class SharpnessReader {
     /** Of the frame in the middle: the common elongation differs from frame to frame, and a mean would cancel it. */
     private Optional<Elongation> trail() {
         List<Elongation> seen = files().stream()
-                .flatMap(f -> Elongation.of(f.stars()).stream())
+                .flatMap(f -> f.measurement().elongation().stream())
                 .sorted((a, b) -> Double.compare(a.ellipticity(), b.ellipticity()))
                 .toList();
         return seen.isEmpty() ? Optional.empty() : Optional.of(seen.get(seen.size() / 2));

@@ -9,6 +9,7 @@ import noctuary.journal.Rendering;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -25,6 +26,9 @@ final class RenderCommand implements Callable<Integer> {
     @Mixin
     private OutputOption output;
 
+    @Option(names = "--anew", description = "writes every page again, though nothing may have changed")
+    private boolean anew;
+
     @Spec
     private CommandSpec spec;
 
@@ -34,7 +38,9 @@ final class RenderCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         Path root = journal.root();
         Path site = output.site(root);
-        Rendering.Outcome outcome = Rendering.render(root, site, ProgressLine.on(err));
+        Rendering.Outcome outcome = anew
+                ? Rendering.anew(root, site, ProgressLine.on(err))
+                : Rendering.render(root, site, ProgressLine.on(err));
         tell(outcome, site.resolve("index.html").toString(), out, err);
         return ProblemList.faults(outcome.problems()).isEmpty() ? 0 : 1;
     }
@@ -45,8 +51,8 @@ final class RenderCommand implements Callable<Integer> {
         ProblemList.print(err, faults);
         int notices = outcome.problems().size() - faults.size();
         out.println(ProblemList.count(outcome.entries(), "entry", "entries") + ", "
-                + ProblemList.count(outcome.files(), "file", "files") + ", " + outcome.measuredNow()
-                + " measured now: " + where);
+                + ProblemList.count(outcome.files(), "file", "files") + ", "
+                + (outcome.standing() ? "nothing changed" : outcome.measuredNow() + " measured now") + ": " + where);
         if (notices > 0) {
             out.println(ProblemList.count(notices, "notice", "notices") + "; 'noctuary check' lists them");
         }

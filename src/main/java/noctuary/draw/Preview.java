@@ -11,6 +11,9 @@ import noctuary.image.Stretch;
 
 /** Pictures for pages, from planes to bytes. Nothing but the pixels is written: no header, profile or comment. */
 public final class Preview {
+    /** Of one preview, so that the first view of a page stays light. */
+    static final int MOST_BYTES = 300_000;
+
     private Preview() {}
 
     /** One finished JPEG. {@code bytes} is not copied. */
@@ -29,6 +32,11 @@ public final class Preview {
         return stretched(widest, Stretch.of(widest), widths);
     }
 
+    /** The stretch that {@link #ofLinear} fits for these widths. */
+    public static Stretch stretch(List<Plane> planes, Optional<Mosaic> mosaic, int... widths) {
+        return Stretch.of(linear(planes, mosaic, widest(widths)));
+    }
+
     /** As {@link #ofLinear}, with a given stretch, so that several images can be compared. */
     public static List<Encoded> ofLinear(List<Plane> planes, Optional<Mosaic> mosaic, Stretch stretch, int... widths) {
         return stretched(linear(planes, mosaic, widest(widths)), stretch, widths);
@@ -40,16 +48,22 @@ public final class Preview {
         List<Encoded> encoded = new ArrayList<>();
         for (int width : widths) {
             encoded.add(PreviewPixels.of(smaller(widest, width), picture.white(), false)
-                    .jpeg());
+                    .jpeg(MOST_BYTES));
         }
         return encoded;
+    }
+
+    /** A canvas at its own size. */
+    public static Encoded of(Canvas canvas) {
+        return PreviewPixels.of(canvas.rows(0, canvas.height()), canvas.white(), false)
+                .jpeg(MOST_BYTES);
     }
 
     private static List<Encoded> stretched(List<Plane> widest, Stretch stretch, int... widths) {
         List<Encoded> encoded = new ArrayList<>();
         for (int width : widths) {
             List<Plane> shown = stretch.apply(smaller(widest, width));
-            encoded.add(PreviewPixels.of(shown, 1, true).jpeg());
+            encoded.add(PreviewPixels.of(shown, 1, true).jpeg(MOST_BYTES));
         }
         return encoded;
     }

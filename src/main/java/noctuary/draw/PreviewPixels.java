@@ -15,7 +15,10 @@ import noctuary.image.Plane;
 
 /** Eight-bit pixels, grey or colour, and their JPEG. */
 final class PreviewPixels {
-    private static final float QUALITY = 0.86f;
+    /** Tried one after the other until the file is small enough. */
+    private static final float[] QUALITIES = {0.86f, 0.8f, 0.74f, 0.66f, 0.58f, 0.5f, 0.42f, 0.34f};
+
+    private static final float TILE_QUALITY = 0.84f;
 
     private final BufferedImage image;
 
@@ -30,11 +33,9 @@ final class PreviewPixels {
     static PreviewPixels of(List<Plane> planes, float white, boolean flip) {
         int width = planes.get(0).width();
         int height = planes.get(0).height();
-        boolean colour = planes.size() == 3;
-        BufferedImage image =
-                new BufferedImage(width, height, colour ? BufferedImage.TYPE_3BYTE_BGR : BufferedImage.TYPE_BYTE_GRAY);
-        byte[] bytes = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
-        int bands = colour ? 3 : 1;
+        int bands = planes.size() == 3 ? 3 : 1;
+        BufferedImage image = blank(width, height, bands);
+        byte[] bytes = bytes(image);
         for (int p = 0; p < bands; p++) {
             for (int y = 0; y < height; y++) {
                 int row = flip ? height - 1 - y : y;
@@ -42,6 +43,27 @@ final class PreviewPixels {
             }
         }
         return new PreviewPixels(image);
+    }
+
+    /** As {@link #bytes} hands them out. */
+    static PreviewPixels of(byte[] pixels, int width, int height, int bands) {
+        BufferedImage image = blank(width, height, bands);
+        System.arraycopy(pixels, 0, bytes(image), 0, pixels.length);
+        return new PreviewPixels(image);
+    }
+
+    private static BufferedImage blank(int width, int height, int bands) {
+        int type = bands == 3 ? BufferedImage.TYPE_3BYTE_BGR : BufferedImage.TYPE_BYTE_GRAY;
+        return new BufferedImage(width, height, type);
+    }
+
+    private static byte[] bytes(BufferedImage image) {
+        return ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+    }
+
+    /** Grey, or blue, green and red of every pixel; row after row. */
+    byte[] bytes() {
+        return bytes(image);
     }
 
     private static void fill(Plane plane, int y, float scale, byte[] bytes, int from, int step) {
@@ -52,15 +74,31 @@ final class PreviewPixels {
         }
     }
 
-    /** Progressive JPEG. */
-    Preview.Encoded jpeg() {
+    /** Progressive JPEG, as good as {@code mostBytes} allow. */
+    Preview.Encoded jpeg(int mostBytes) {
+        byte[] bytes = {};
+        for (float quality : QUALITIES) {
+            bytes = encoded(quality, ImageWriteParam.MODE_DEFAULT);
+            if (bytes.length <= mostBytes) {
+                break;
+            }
+        }
+        return new Preview.Encoded(bytes, image.getWidth(), image.getHeight());
+    }
+
+    /** JPEG for a tile. */
+    byte[] tile() {
+        return encoded(TILE_QUALITY, ImageWriteParam.MODE_DISABLED);
+    }
+
+    private byte[] encoded(float quality, int progressive) {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
             ImageWriteParam param = writer.getDefaultWriteParam();
             param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-            param.setCompressionQuality(QUALITY);
-            param.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+            param.setCompressionQuality(quality);
+            param.setProgressiveMode(progressive);
             writer.setOutput(out);
             writer.write(null, new IIOImage(image, null, null), param);
         } catch (IOException e) {
@@ -68,6 +106,6 @@ final class PreviewPixels {
         } finally {
             writer.dispose();
         }
-        return new Preview.Encoded(bytes.toByteArray(), image.getWidth(), image.getHeight());
+        return bytes.toByteArray();
     }
 }

@@ -115,8 +115,9 @@ final class StretchFinder {
         if (misfit > MOST_MISFIT || misfit > MOST_SHARE * spread && misfit > UNSEEN_MISFIT) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Found(transfer(curve, better ? bends : Bends.NONE), side * starMisfit(better ? left : off, cells.spreads(curve))));
+        return Optional.of(new Found(
+                transfer(curve, better ? bends : Bends.NONE),
+                side * starMisfit(better ? left : off, cells.spreads(curve))));
     }
 
     private Transfer transfer(Curve curve, Bends bends) {

@@ -87,7 +87,7 @@ final class FileFinder {
         return inside.stream().map(Path::normalize).toList();
     }
 
-    private static Set<Path> enter(Collection<Path> places, String step, Reach.Route route) throws Unfit {
+    private Set<Path> enter(Collection<Path> places, String step, Reach.Route route) throws Unfit {
         Set<Path> entered = new LinkedHashSet<>();
         for (Path place : places) {
             if (step.equals("**")) {
@@ -101,14 +101,19 @@ final class FileFinder {
                         entered.add(child);
                     }
                 }
-            } else if (Files.isDirectory(place.resolve(step))) {
+            } else if (isFolder(place.resolve(step))) {
                 entered.add(fenced(place.resolve(step), route));
             }
         }
         return entered;
     }
 
-    private static void descend(Path place, int depth, Set<Path> entered, Reach.Route route) throws Unfit {
+    private boolean isFolder(Path place) {
+        reach.trail().pass(place);
+        return Files.isDirectory(place);
+    }
+
+    private void descend(Path place, int depth, Set<Path> entered, Reach.Route route) throws Unfit {
         if (!entered.add(place)) {
             return;
         }
@@ -122,23 +127,30 @@ final class FileFinder {
         }
     }
 
-    private static List<Path> files(Path place, String step, Reach.Route route) throws Unfit {
+    private List<Path> files(Path place, String step, Reach.Route route) throws Unfit {
         if (!Glob.isPattern(step)) {
             Path file = place.resolve(step);
+            reach.trail().pass(file);
             return Files.isRegularFile(file) && !step.startsWith(".") ? List.of(file) : List.of();
         }
         Glob glob = Glob.of(step);
         List<Path> files = new ArrayList<>();
         for (Path child : children(place, route)) {
             if (glob.matches(name(child)) && Files.isRegularFile(child)) {
+                reach.trail().pass(child);
                 files.add(child);
             }
         }
         return files;
     }
 
+    private List<Path> children(Path folder, Reach.Route route) throws Unfit {
+        return children(folder, route, reach);
+    }
+
     /** What a folder holds, without hidden files, sorted. */
-    static List<Path> children(Path folder, Reach.Route route) throws Unfit {
+    static List<Path> children(Path folder, Reach.Route route, Reach reach) throws Unfit {
+        reach.trail().pass(folder);
         List<Path> children = new ArrayList<>();
         try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
             for (Path child : stream) {

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import noctuary.fact.Problem;
 
 /**
@@ -14,6 +15,8 @@ import noctuary.fact.Problem;
  * @param rigs by id, in order of the date from which they are in use, undated ones last
  * @param entries sorted by slug
  * @param problems by file and line
+ * @param trail places outside {@code entries} that notes led to, with the {@link noctuary.keep.Glance} taken before each
+ *     was looked at
  */
 public record Journal(
         Path root,
@@ -21,12 +24,14 @@ public record Journal(
         Map<String, RigNote> rigs,
         Map<String, Site> sites,
         List<Entry> entries,
-        List<Problem> problems) {
+        List<Problem> problems,
+        Map<Path, String> trail) {
     public Journal {
         rigs = Collections.unmodifiableMap(new LinkedHashMap<>(rigs));
         sites = Collections.unmodifiableMap(new LinkedHashMap<>(sites));
         entries = List.copyOf(entries);
         problems = List.copyOf(problems);
+        trail = Collections.unmodifiableMap(new TreeMap<>(trail));
     }
 
     /** Reads a journal; never throws for what the keeper wrote: all problems are in {@link #problems}. */

@@ -18,10 +18,12 @@ final class JournalReader {
     private final Path root;
     private final NoteFiles files;
     private final Map<Path, String> pages = new HashMap<>();
+    private final Trail trail;
 
     JournalReader(Path root) {
         this.root = real(root);
         this.files = new NoteFiles(this.root, ledger);
+        this.trail = new Trail(this.root);
     }
 
     Journal read() {
@@ -36,9 +38,10 @@ final class JournalReader {
                     Optional.empty(),
                     Map.of(),
                     new Settings.Publish(false, false));
-            return new Journal(root, none, Map.of(), Map.of(), List.of(), ledger.problems());
+            return new Journal(root, none, Map.of(), Map.of(), List.of(), ledger.problems(), trail.places());
         }
         SettingsReader settings = SettingsReader.read(entriesFolder, files, ledger);
+        settings.settings().archive().values().forEach(trail::pass);
         List<NoteFiles.Found> rigFiles = files.in("rigs");
         List<NoteFiles.Found> siteFiles = files.in("sites");
         List<NoteFiles.Found> entryFiles = files.entries();
@@ -48,9 +51,9 @@ final class JournalReader {
         Map<String, Site> sites = sites(siteFiles);
         checkDefault("rig", settings.rig(), rigs);
         checkDefault("site", settings.site(), sites);
-        var finder = new FileFinder(new Reach(root, settings.settings().archive()));
+        var finder = new FileFinder(new Reach(root, settings.settings().archive(), trail));
         List<Entry> entries = entries(entryFiles, new EntryReader(settings, rigs, sites, finder));
-        return new Journal(root, settings.settings(), rigs, sites, entries, ledger.problems());
+        return new Journal(root, settings.settings(), rigs, sites, entries, ledger.problems(), trail.places());
     }
 
     private void page(NoteFiles.Found found) {
@@ -115,7 +118,7 @@ final class JournalReader {
     }
 
     private NoteHtml.Page html(NoteFiles.Found file, Note note, Margin margin) {
-        return NoteHtml.of(note, new NoteLinks(root, file.folder(), pages, margin), margin);
+        return NoteHtml.of(note, new NoteLinks(root, file.folder(), trail, pages, margin), margin);
     }
 
     private Margin margin(NoteFiles.Found file) {

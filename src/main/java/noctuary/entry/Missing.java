@@ -17,6 +17,7 @@ final class Missing {
                 return unfit(route.typed(), last, "no folder below " + shown(folder, route, reach) + " holds it");
             }
             folder = folder.resolve(step).normalize();
+            reach.trail().pass(folder);
             if (!Files.isDirectory(folder)) {
                 return unfit(route.typed(), last, "there is no folder " + shown(folder, route, reach));
             }
@@ -24,7 +25,7 @@ final class Missing {
         return unfit(
                 route.typed(),
                 last,
-                "looked in " + shown(folder, route, reach) + ", which holds " + held(folder, last, route));
+                "looked in " + shown(folder, route, reach) + ", which holds " + held(folder, last, route, reach));
     }
 
     private static Unfit unfit(String typed, String last, String hint) {
@@ -32,9 +33,9 @@ final class Missing {
         return new Unfit(Margin.quoted(typed) + what, hint);
     }
 
-    private static String held(Path folder, String last, Reach.Route route) {
+    private static String held(Path folder, String last, Reach.Route route, Reach reach) {
         try {
-            List<String> names = FileFinder.children(folder, route).stream()
+            List<String> names = FileFinder.children(folder, route, reach).stream()
                     .filter(Files::isRegularFile)
                     .map(path -> path.getFileName().toString())
                     .toList();

@@ -5,7 +5,6 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +25,7 @@ final class NoteLinks {
     private final Path root;
     private final Path folder;
     private final Map<Path, String> pages;
+    private final Trail trail;
     private final Margin margin;
     private final Map<Path, Attachment> attachments = new LinkedHashMap<>();
     private final UniqueNames names = new UniqueNames();
@@ -33,12 +33,14 @@ final class NoteLinks {
     /**
      * @param root with symbolic links resolved
      * @param folder of the note
+     * @param trail told every place that is looked at
      * @param pages of all notes, from the site's top folder, by the note's path and, for entries, its folder's
      */
-    NoteLinks(Path root, Path folder, Map<Path, String> pages, Margin margin) {
+    NoteLinks(Path root, Path folder, Trail trail, Map<Path, String> pages, Margin margin) {
         this.root = root;
         this.folder = folder;
-        this.pages = new HashMap<>(pages);
+        this.trail = trail;
+        this.pages = pages;
         this.margin = margin;
     }
 
@@ -104,6 +106,7 @@ final class NoteLinks {
         try {
             String path = URLDecoder.decode(url.replaceAll("[?#].*", "").replace("+", "%2B"), StandardCharsets.UTF_8);
             Path file = folder.resolve(path).normalize();
+            trail.pass(file);
             if (!file.startsWith(root)
                     || !pages.containsKey(file) && !file.toRealPath().startsWith(root)) {
                 return refuse(url, line, "only files inside the journal are linked");

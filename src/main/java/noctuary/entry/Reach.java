@@ -11,8 +11,9 @@ import java.util.Map;
  * How far the files named in notes may lie: inside the journal, or inside an archive folder that the settings name.
  *
  * @param root the journal, with symbolic links resolved
+ * @param trail told every place that is looked at
  */
-record Reach(Path root, Map<String, Path> archives) {
+record Reach(Path root, Map<String, Path> archives, Trail trail) {
     private static final String FIRST = "archive";
     private static final int MOST_STEPS = 40;
 

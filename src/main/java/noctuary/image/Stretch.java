@@ -3,6 +3,7 @@ package noctuary.image;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import noctuary.stats.Robust;
 
 /**
  * How linear planes become a picture: every channel loses its sky, is weighed so that the stars come out white on the
@@ -39,6 +40,43 @@ public record Stretch(List<Channel> channels, double pedestal, double softening,
     /** Fitted to one or three linear planes of the size in which they are shown. */
     public static Stretch of(List<Plane> planes) {
         return new StretchFit(planes).fit();
+    }
+
+    /**
+     * One stretch for several images of the same sky: each loses its own background, its light is brought to the
+     * first's, and all get the same background grey, white and curve. Grey level and white are the medians of their own.
+     *
+     * @param own fitted to each image by itself
+     * @param lights what the values above the background of each are multiplied by to be the first's, in the units of
+     *     the middle channel
+     */
+    public static List<Stretch> alike(List<Stretch> own, double[] lights) {
+        double[] factors = new double[lights.length];
+        double[] pedestals = new double[lights.length];
+        double[] whites = new double[lights.length];
+        for (int i = 0; i < lights.length; i++) {
+            Stretch each = own.get(i);
+            factors[i] = lights[i] / each.channels.get(each.channels.size() / 2).gain();
+            pedestals[i] = each.pedestal * factors[i];
+            whites[i] = each.white * factors[i];
+        }
+        double pedestal = Robust.median(pedestals);
+        double white = Math.max(Robust.median(whites), 2 * pedestal);
+        double softening = StretchFit.softening(pedestal, white);
+        return IntStream.range(0, lights.length)
+                .mapToObj(i -> own.get(i).times(factors[i]).with(pedestal, softening, white))
+                .toList();
+    }
+
+    private Stretch times(double factor) {
+        List<Channel> brighter = channels.stream()
+                .map(c -> new Channel(c.sky(), c.gain() * factor))
+                .toList();
+        return new Stretch(brighter, pedestal * factor, softening * factor, white * factor, noise * factor);
+    }
+
+    private Stretch with(double otherPedestal, double otherSoftening, double otherWhite) {
+        return new Stretch(channels, otherPedestal, otherSoftening, otherWhite, noise);
     }
 
     /** The planes as display values from 0 to 1, black where missing. */

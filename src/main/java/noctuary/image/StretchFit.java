@@ -100,7 +100,7 @@ final class StretchFit {
     }
 
     /** The softening that puts the sky at its grey, by bisection; a straight line when nothing is bright enough. */
-    private static double softening(double pedestal, double white) {
+    static double softening(double pedestal, double white) {
         double low = 1e-6 * white;
         double high = 10 * white;
         for (int i = 0; i < 60; i++) {

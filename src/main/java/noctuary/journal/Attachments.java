@@ -13,6 +13,8 @@ import noctuary.draw.PlainCopy;
 import noctuary.entry.Attachment;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
+import noctuary.keep.Glance;
+import noctuary.site.Former;
 
 /** Puts the files that notes show or link to beside their pages. */
 final class Attachments {
@@ -21,23 +23,28 @@ final class Attachments {
     private Attachments() {}
 
     /** Faults for pictures that cannot be shown without what their file says beside the pixels. */
-    static List<Problem> publish(Journal journal, Path output) throws IOException {
+    static List<Problem> publish(Journal journal, Path output, Former former) throws IOException {
         List<Problem> problems = new ArrayList<>();
         for (var entry : journal.entries()) {
-            Path page = output.resolve("entries").resolve(entry.slug());
-            problems.addAll(publish(entry.file(), entry.attachments(), page));
+            String page = "entries/" + entry.slug() + "/";
+            problems.addAll(publish(entry.file(), entry.attachments(), page, output, former));
         }
         for (var rig : journal.rigs().values()) {
-            problems.addAll(publish(
-                    rig.file(), rig.attachments(), output.resolve("rigs").resolve(rig.id())));
+            String page = "rigs/" + rig.id() + "/";
+            problems.addAll(publish(rig.file(), rig.attachments(), page, output, former));
         }
         return problems;
     }
 
-    private static List<Problem> publish(String note, List<Attachment> attachments, Path page) throws IOException {
+    private static List<Problem> publish(
+            String note, List<Attachment> attachments, String page, Path output, Former former) throws IOException {
         List<Problem> problems = new ArrayList<>();
         for (Attachment attachment : attachments) {
-            Path target = page.resolve(attachment.href());
+            String path = page + attachment.href();
+            if (former.take(path, Glance.at(attachment.file()), output)) {
+                continue;
+            }
+            Path target = output.resolve(path);
             Files.createDirectories(target.getParent());
             if (!isPicture(attachment.file())) {
                 Files.copy(attachment.file(), target, StandardCopyOption.REPLACE_EXISTING);

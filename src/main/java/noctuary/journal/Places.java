@@ -1,8 +1,12 @@
 package noctuary.journal;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import noctuary.keep.Digest;
+import noctuary.keep.Glance;
+import noctuary.keep.Memo;
 
 /** Where a journal keeps what the tool writes. */
 final class Places {
@@ -20,6 +24,29 @@ final class Places {
             throw new RefusedException(
                     cache + " is not a folder, and measurements are kept in a folder of that name; move it away");
         }
+    }
+
+    /** The record of the last render into a folder. */
+    static Path standing(Path root, Path output) {
+        String place = output.toAbsolutePath().normalize().toString();
+        return cache(root)
+                .resolve("standing")
+                .resolve(new Digest().text(place).hex().substring(0, 32));
+    }
+
+    /** What this program worked out before. */
+    static Memo memo(Path root) {
+        return Memo.in(cache(root).resolve("worked-out"), Program.build());
+    }
+
+    /** What all that a render reads looks like, except for what notes lead to elsewhere; and the program. */
+    static String glance(Path root) throws IOException {
+        Path bounds = root.toRealPath();
+        return String.join(
+                " ",
+                Glance.ofTree(root.resolve("entries"), bounds),
+                Glance.ofTree(ownTemplates(root), bounds),
+                Program.identity());
     }
 
     static Path ownTemplates(Path root) {

@@ -10,10 +10,13 @@ import java.util.Optional;
 import noctuary.entry.Entry;
 import noctuary.fact.Problem;
 import noctuary.measure.EntrySheet;
+import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
+import noctuary.site.Former;
 import noctuary.site.SiteContent;
 import noctuary.site.SiteContent.Picture;
+import noctuary.site.SiteContent.Sky;
 import noctuary.site.SiteWriter;
 
 /** A journal to its site. */
@@ -23,24 +26,56 @@ public final class Rendering {
     /**
      * @param files frames, stacks and pictures looked at
      * @param measuredNow of these, the ones that were not in the cache
+     * @param standing whether nothing had changed, so that the site was left as it stands
      */
-    public record Outcome(int entries, int files, int measuredNow, List<Problem> problems) {}
+    public record Outcome(int entries, int files, int measuredNow, boolean standing, List<Problem> problems) {}
 
     /**
+     * Leaves the site alone when nothing that it was made from has changed.
+     *
      * @throws RefusedException when {@code output} holds something that is not a site of ours
      * @throws IOException when the site cannot be written; the old one then still stands
      */
     public static Outcome render(Path root, Path output, Progress progress) throws IOException, RefusedException {
+        return render(root, output, progress, false);
+    }
+
+    /** As {@link #render}, whether or not something has changed. */
+    public static Outcome anew(Path root, Path output, Progress progress) throws IOException, RefusedException {
+        return render(root, output, progress, true);
+    }
+
+    private static Outcome render(Path root, Path output, Progress progress, boolean anew)
+            throws IOException, RefusedException {
         Places.refuseBlockedCache(root);
         RenderTurn turn = RenderTurn.take(Places.cache(root));
         try {
-            return alone(root, output, progress);
+            Path record = Places.standing(root, output);
+            String journal = Places.glance(root);
+            Optional<Standing> before = Standing.find(record);
+            if (before.isPresent() && !anew) {
+                Leftovers.clear(output.toAbsolutePath().normalize());
+                if (!before.get().stands(output)) {
+                    before = Optional.empty();
+                } else if (before.get().holds(journal)) {
+                    return before.get().outcome();
+                }
+            }
+            ShownFiles shown = ShownFiles.of(root, output);
+            Former former = before.isPresent() && !anew ? shown.find() : Former.none();
+            Site site = alone(root, output, former, progress);
+            shown.keep(former);
+            new Standing(journal, site.trail(), Standing.site(output), site.outcome()).keep(record);
+            return site.outcome();
         } finally {
             turn.end();
         }
     }
 
-    private static Outcome alone(Path root, Path output, Progress progress) throws IOException, RefusedException {
+    private record Site(Map<Path, String> trail, Outcome outcome) {}
+
+    private static Site alone(Path root, Path output, Former former, Progress progress)
+            throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
             Survey survey = Survey.of(root, progress);
@@ -51,20 +86,25 @@ public final class Rendering {
                     survey.entries(),
                     survey.rigs(),
                     survey.targets(),
-                    survey.reviews().all(),
+                    survey.reviews(e -> versions.getOrDefault(e.entry().slug(), List.of()))
+                            .all(),
                     survey.advice(),
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
-                    versions);
-            SiteWriter.write(content, Places.ownTemplates(root), draft);
+                    versions,
+                    skies(survey, new SameSky(Places.cache(root), draft, survey.files()), progress));
+            SiteWriter.write(content, Places.ownTemplates(root), draft, former);
             List<Problem> problems = new ArrayList<>(survey.problems());
             problems.addAll(unreadable(survey));
-            problems.addAll(Attachments.publish(survey.journal(), draft));
+            problems.addAll(Attachments.publish(survey.journal(), draft, former));
             publication.publish();
+            survey.memo().save();
             int files = survey.entries().stream()
                     .mapToInt(e -> e.frames().size() + (e.stack().isPresent() ? 1 : 0))
                     .sum();
             files += images(survey).size();
-            return new Outcome(survey.entries().size(), files, survey.files().measuredNow(), problems);
+            return new Site(
+                    survey.journal().trail(),
+                    new Outcome(survey.entries().size(), files, survey.files().measuredNow(), false, problems));
         } finally {
             publication.abandon();
         }
@@ -134,6 +174,20 @@ public final class Rendering {
             }
         }
         return pictures;
+    }
+
+    private static Map<String, Sky> skies(Survey survey, SameSky sameSky, Progress progress) throws IOException {
+        Map<String, EntrySheet> entries = new LinkedHashMap<>();
+        survey.entries().forEach(sheet -> entries.put(sheet.entry().slug(), sheet));
+        Map<String, Sky> skies = new LinkedHashMap<>();
+        int done = 0;
+        for (TargetSheet target : survey.targets()) {
+            Optional<Sky> sky = sameSky.of(target, entries);
+            sky.ifPresent(s -> skies.put(target.id(), s));
+            progress.at(
+                    "laying attempts on each other", ++done, survey.targets().size());
+        }
+        return skies;
     }
 
     private static void put(Map<String, Picture> pictures, String name, Optional<Picture> picture) {

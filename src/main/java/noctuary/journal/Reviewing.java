@@ -7,6 +7,7 @@ import java.util.Set;
 import noctuary.entry.Journal;
 import noctuary.entry.Nearest;
 import noctuary.fact.Problem;
+import noctuary.measure.VersionSheets;
 import noctuary.review.Review;
 import noctuary.review.Reviews;
 import noctuary.site.ChangeRecords;
@@ -33,7 +34,7 @@ public final class Reviewing {
      */
     public static Outcome change(Path root, String id, Progress progress) throws RefusedException {
         Survey survey = Survey.of(root, progress);
-        return outcome(survey, new Reviewing(survey.journal(), survey.reviews()).change(id));
+        return outcome(survey, new Reviewing(survey.journal(), reviews(survey, root)).change(id));
     }
 
     /**
@@ -43,7 +44,12 @@ public final class Reviewing {
      */
     public static Outcome between(Path root, String before, String after, Progress progress) throws RefusedException {
         Survey survey = Survey.of(root, progress);
-        return outcome(survey, new Reviewing(survey.journal(), survey.reviews()).between(before, after));
+        return outcome(survey, new Reviewing(survey.journal(), reviews(survey, root)).between(before, after));
+    }
+
+    private static Reviews reviews(Survey survey, Path root) {
+        VersionSheets versions = new VersionSheets(survey.files(), Places.cache(root));
+        return survey.reviews(sheet -> versions.of(sheet.entry()));
     }
 
     private static Outcome outcome(Survey survey, Review review) {

@@ -9,11 +9,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import noctuary.advice.Advice;
 import noctuary.advice.Finding;
 import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
+import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.EntrySheets;
 import noctuary.measure.MeasuredFiles;
@@ -23,16 +25,19 @@ import noctuary.measure.RigSheet;
 import noctuary.measure.RigSheets;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.TargetSheets;
+import noctuary.measure.VersionSheet;
 import noctuary.review.Reviews;
 import noctuary.rig.Check;
 
 /**
  * A journal read and measured, before anything is written.
  *
+ * @param memo to be saved by who asked for all of it
  * @param entries newest night first
  */
 record Survey(
         Journal journal,
+        Memo memo,
         MeasuredFiles files,
         List<EntrySheet> entries,
         Map<String, RigSheet> rigs,
@@ -47,28 +52,32 @@ record Survey(
 
     static Survey of(Path root, Progress progress) {
         Journal journal = Journal.read(root);
-        MeasuredFiles files = new MeasuredFiles(Places.cache(root));
+        Memo memo = Places.memo(root);
+        MeasuredFiles files = new MeasuredFiles(Places.cache(root), memo);
         Set<Path> wanted = wanted(journal);
         files.measure(wanted, done -> progress.at("measuring", done, wanted.size()));
-        EntrySheets sheets = new EntrySheets(journal, files::of);
-        List<EntrySheet> entries =
-                journal.entries().stream().map(sheets::of).sorted(NEWEST_FIRST).toList();
+        EntrySheets sheets = new EntrySheets(journal, files::of, memo);
+        List<EntrySheet> entries = journal.entries().parallelStream()
+                .map(sheets::of)
+                .sorted(NEWEST_FIRST)
+                .toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
-        Advice advice = Advice.of(
-                journal, entries, rigs, noise(entries, new NoiseCourses(files, Places.cache(root)), progress));
+        Map<String, NoiseOverTime> noise = noise(entries, new NoiseCourses(files, Places.cache(root)), progress);
+        Advice advice = Advice.of(journal, entries, rigs, noise, memo);
         return new Survey(
                 journal,
+                memo,
                 files,
                 entries,
                 rigs,
-                TargetSheets.of(entries),
+                TargetSheets.of(entries, memo),
                 advice,
                 problems(journal, entries, rigs, advice));
     }
 
     /** Worked out anew at each call; not every command wants them. */
-    Reviews reviews() {
-        return Reviews.of(journal, entries, rigs);
+    Reviews reviews(Function<EntrySheet, List<VersionSheet>> versions) {
+        return Reviews.of(journal, entries, rigs, versions, memo);
     }
 
     private static Map<String, NoiseOverTime> noise(List<EntrySheet> entries, NoiseCourses courses, Progress progress) {

@@ -26,20 +26,20 @@ public record ChoiceSheet(String name, List<Use> uses) {
 
         /** Noise of a pixel, after over before. */
         public OptionalDouble noiseRatio() {
-            return version.effect().map(e -> e.noiseRatio(1).value()).orElse(OptionalDouble.empty());
+            return version.noiseRatio();
         }
 
         /** Share of the faint stars that are lost. */
         public OptionalDouble faintLost() {
-            return version.effect().map(StepFindings::faintLost).orElse(OptionalDouble.empty());
+            return version.faintLost();
         }
 
         public OptionalDouble fwhmRatio() {
-            return version.effect().map(e -> e.fwhmRatio().value()).orElse(OptionalDouble.empty());
+            return version.fwhmRatio();
         }
 
         public OptionalDouble backgroundCutPercent() {
-            return version.effect().map(e -> e.backgroundCutPercent().value()).orElse(OptionalDouble.empty());
+            return version.backgroundCutPercent();
         }
 
         /** Strength of the stretch as estimated from the pixels. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import noctuary.keep.KeptFile;
 
 /** Remembers each file's digest by its stamp, so that unchanged files are not read again. Damage costs time only. */
 final class ContentIndex {

@@ -21,6 +21,7 @@ import noctuary.fact.Origin;
 import noctuary.fact.Problem;
 import noctuary.fact.Quantity;
 import noctuary.fits.FrameHeader;
+import noctuary.keep.Memo;
 import noctuary.stars.Summary;
 
 /** Makes fact sheets. */
@@ -28,9 +29,16 @@ public final class EntrySheets {
     private final Journal journal;
     private final List<Path> tops;
     private final Function<Path, Measurement> lookup;
+    private final Memo memo;
 
     /** @param lookup measures a file or finds it measured */
     public EntrySheets(Journal journal, Function<Path, Measurement> lookup) {
+        this(journal, lookup, Memo.NONE);
+    }
+
+    /** @param memo keeps what takes long to work out */
+    public EntrySheets(Journal journal, Function<Path, Measurement> lookup, Memo memo) {
+        this.memo = memo;
         this.journal = journal;
         this.tops = tops(journal);
         this.lookup = lookup;
@@ -66,7 +74,7 @@ public final class EntrySheets {
                 frames,
                 stack,
                 shown,
-                NightCourses.of(frames, site(entry)),
+                NightCourses.of(frames, site(entry), memo),
                 problems);
     }
 

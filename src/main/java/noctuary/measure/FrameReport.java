@@ -1,5 +1,6 @@
 package noctuary.measure;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonValue;
 import java.time.Instant;
 import java.util.List;
@@ -10,7 +11,11 @@ import java.util.OptionalInt;
 import noctuary.noise.NoiseReport;
 import noctuary.stars.Zone;
 
-/** One file measured: the object that {@code measure --json} prints, its keys the components' names. */
+/**
+ * One file measured: the object that {@code measure --json} prints, its keys the components' names.
+ *
+ * @param noise for the pages and downloads; the terminal's keys are settled
+ */
 public record FrameReport(
         String file,
         Kind kind,
@@ -30,7 +35,7 @@ public record FrameReport(
         Optional<Sky> background,
         Optional<Stars> stars,
         List<Zone> zones,
-        Optional<Noise> noise,
+        @JsonIgnore Optional<Noise> noise,
         Optional<Blemishes> defects,
         List<Trouble> problems) {
 

@@ -14,19 +14,31 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
+import noctuary.keep.Memo;
+import noctuary.stars.Star;
+import noctuary.stars.StarField;
 
 /** Files and what was measured on them, from the cache where it is there. */
 public final class MeasuredFiles {
     /** Files in memory at once. */
     private static final int AT_ONCE = 2;
 
+    private static final String KIND = "measured-" + Meter.ENGINE;
+
     private final ContentIndex index;
     private final MeasurementCache cache;
+    private final Memo memo;
     private final Map<Path, Measurement> measurements = new ConcurrentHashMap<>();
     private final AtomicInteger fresh = new AtomicInteger();
 
     /** @param folder the cache's folder, made when needed */
     public MeasuredFiles(Path folder) {
+        this(folder, Memo.NONE);
+    }
+
+    /** @param memo keeps what is wanted of every file together */
+    public MeasuredFiles(Path folder, Memo memo) {
+        this.memo = memo;
         this.index = new ContentIndex(folder.resolve("files.tsv"));
         this.cache = new MeasurementCache(folder.resolve("measured"));
     }
@@ -73,13 +85,33 @@ public final class MeasuredFiles {
 
     private Measurement find(Path file) {
         Optional<String> digest = digest(file);
-        Optional<Measurement> kept = digest.flatMap(cache::find);
-        if (kept.isPresent()) {
-            return kept.get();
+        if (digest.isEmpty()) {
+            fresh.incrementAndGet();
+            return Meter.measure(file);
         }
-        fresh.incrementAndGet();
-        Measurement measurement = Meter.measure(file);
-        digest.ifPresent(d -> cache.keep(d, measurement));
+        String content = digest.get();
+        return memo.recall(KIND, BareMeasurement.PACKING, content, () -> BareMeasurement.of(whole(file, content)))
+                .whole(() -> stars(file, content));
+    }
+
+    private Measurement whole(Path file, String content) {
+        return cache.find(content).orElseGet(() -> {
+            fresh.incrementAndGet();
+            return measured(file, content);
+        });
+    }
+
+    private Measurement measured(Path file, String content) {
+        Measurement measurement = Meter.measure(file).of(content);
+        cache.keep(content, measurement);
         return measurement;
+    }
+
+    private List<Star> stars(Path file, String content) {
+        return cache.find(content)
+                .orElseGet(() -> measured(file, content))
+                .field()
+                .map(StarField::stars)
+                .orElse(List.of());
     }
 }

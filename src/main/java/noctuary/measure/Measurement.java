@@ -16,6 +16,8 @@ import noctuary.stars.Summary;
  * @param field of the plane that stands for the file: the only one, or the middle (green) of three
  * @param noise of that plane, as defects
  * @param pixelDigest identity of the pixels; empty when there are none
+ * @param elongation that the stars have in common
+ * @param content identity of the file's bytes; empty when it is not told
  */
 public record Measurement(
         FrameReport.Kind kind,
@@ -27,10 +29,71 @@ public record Measurement(
         Optional<NoiseReport> noise,
         Optional<Defects> defects,
         String pixelDigest,
-        List<FrameReport.Trouble> troubles) {
+        List<FrameReport.Trouble> troubles,
+        Optional<Elongation> elongation,
+        String content) {
     public Measurement {
         planes = List.copyOf(planes);
         troubles = List.copyOf(troubles);
+    }
+
+    public Measurement(
+            FrameReport.Kind kind,
+            int width,
+            int height,
+            List<PlaneSummary> planes,
+            Optional<FrameHeader> header,
+            Optional<StarField> field,
+            Optional<NoiseReport> noise,
+            Optional<Defects> defects,
+            String pixelDigest,
+            List<FrameReport.Trouble> troubles) {
+        this(
+                kind,
+                width,
+                height,
+                planes,
+                header,
+                field,
+                noise,
+                defects,
+                pixelDigest,
+                troubles,
+                field.flatMap(f -> Elongation.of(f.stars())),
+                "");
+    }
+
+    /** The same measurement of a file whose bytes have this identity. */
+    Measurement of(String fileContent) {
+        return new Measurement(
+                kind,
+                width,
+                height,
+                planes,
+                header,
+                field,
+                noise,
+                defects,
+                pixelDigest,
+                troubles,
+                elongation,
+                fileContent);
+    }
+
+    Measurement with(Optional<StarField> otherField) {
+        return new Measurement(
+                kind,
+                width,
+                height,
+                planes,
+                header,
+                otherField,
+                noise,
+                defects,
+                pixelDigest,
+                troubles,
+                elongation,
+                content);
     }
 
     /** One plane's sky and star width. */

@@ -14,6 +14,9 @@ import java.util.TreeMap;
 import noctuary.entry.Site;
 import noctuary.fits.Cited;
 import noctuary.fits.FrameHeader;
+import noctuary.keep.Digest;
+import noctuary.keep.Memo;
+import noctuary.keep.Packing;
 import noctuary.sky.Night;
 import noctuary.stars.StarField;
 import noctuary.stars.Summary;
@@ -24,6 +27,22 @@ final class NightCourses {
 
     private NightCourses(Optional<Site> site) {
         this.site = site;
+    }
+
+    private record Courses(List<NightCourse> all) {
+        static final Packing<Courses> PACKING = Packing.of(Courses.class);
+    }
+
+    /** As {@link #of(List, Optional)}, from {@code memo} where all files are known to it. */
+    static List<NightCourse> of(List<FrameSheet> frames, Optional<Site> site, Memo memo) {
+        Digest key = new Digest().text(site.map(Site::toString).orElse(""));
+        frames.forEach(f -> key.text(f.name())
+                .text(f.measurement().content())
+                .text(f.report().imageScale().toString())
+                .text(f.notCounted().orElse("")));
+        boolean known = frames.stream().noneMatch(f -> f.measurement().content().isEmpty());
+        return memo.recall("courses", Courses.PACKING, known ? key.hex() : "", () -> new Courses(of(frames, site)))
+                .all();
     }
 
     /** One a night, ascending, from counted frames that have a time. */
@@ -80,7 +99,7 @@ final class NightCourses {
                 known(fwhm.map(Summary::standardError)),
                 report.stars().map(s -> s.fwhmArcsec().median()).orElseGet(OptionalDouble::empty),
                 known(stars.flatMap(StarField::ellipticity).map(Summary::median)),
-                Elongation.of(frame.stars()),
+                frame.measurement().elongation(),
                 known(stars.map(s -> s.background().level())),
                 known(stars.map(s -> s.background().noise())),
                 frame.stars().size(),

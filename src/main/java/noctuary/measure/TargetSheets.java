@@ -11,6 +11,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import noctuary.entry.Slug;
+import noctuary.keep.Digest;
+import noctuary.keep.Memo;
+import noctuary.keep.Packing;
 import noctuary.match.Alignment;
 import noctuary.measure.TargetSheet.Attempt;
 import noctuary.sky.Catalogue;
@@ -24,8 +27,16 @@ public final class TargetSheets {
 
     private TargetSheets() {}
 
-    /** Sorted by name; entries without a target are in none. */
+    private record Found(Optional<Alignment> alignment) {
+        static final Packing<Found> PACKING = Packing.of(Found.class);
+    }
+
     public static List<TargetSheet> of(List<EntrySheet> entries) {
+        return of(entries, Memo.NONE);
+    }
+
+    /** Sorted by name; entries without a target are in none. */
+    public static List<TargetSheet> of(List<EntrySheet> entries, Memo memo) {
         Map<String, List<EntrySheet>> groups = new TreeMap<>();
         for (EntrySheet entry : entries) {
             entry.target()
@@ -35,11 +46,11 @@ public final class TargetSheets {
         }
         List<TargetSheet> sheets = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        groups.forEach((name, attempts) -> sheets.add(sheet(id(name, ids), name, attempts)));
+        groups.forEach((name, attempts) -> sheets.add(sheet(id(name, ids), name, attempts, memo)));
         return sheets;
     }
 
-    private static TargetSheet sheet(String id, String name, List<EntrySheet> attempts) {
+    private static TargetSheet sheet(String id, String name, List<EntrySheet> attempts, Memo memo) {
         List<EntrySheet> ordered = attempts.stream().sorted(OLDEST_FIRST).toList();
         EntrySheet reference = ordered.stream()
                 .max(Comparator.comparingInt(e -> stars(e).size()))
@@ -48,10 +59,10 @@ public final class TargetSheets {
                 id,
                 name,
                 reference.entry().slug(),
-                ordered.stream().map(e -> attempt(e, reference)).toList());
+                ordered.stream().map(e -> attempt(e, reference, memo)).toList());
     }
 
-    private static Attempt attempt(EntrySheet entry, EntrySheet reference) {
+    private static Attempt attempt(EntrySheet entry, EntrySheet reference, Memo memo) {
         String slug = entry.entry().slug();
         if (entry == reference) {
             int all = stars(entry).size();
@@ -59,7 +70,15 @@ public final class TargetSheets {
                     ? unmatched(slug)
                     : new Attempt(slug, all, OptionalDouble.of(0), OptionalDouble.of(1), OptionalDouble.of(0), false);
         }
-        Optional<Alignment> found = Alignment.find(stars(entry), stars(reference));
+        String key = content(entry).isEmpty() || content(reference).isEmpty()
+                ? ""
+                : new Digest().text(content(entry)).text(content(reference)).hex();
+        Optional<Alignment> found = memo.recall(
+                        "alignments",
+                        Found.PACKING,
+                        key,
+                        () -> new Found(Alignment.find(stars(entry), stars(reference))))
+                .alignment();
         return found.map(a -> new Attempt(
                         slug,
                         a.matched(),
@@ -72,6 +91,10 @@ public final class TargetSheets {
 
     private static Attempt unmatched(String slug) {
         return new Attempt(slug, 0, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), false);
+    }
+
+    private static String content(EntrySheet entry) {
+        return entry.shown().map(f -> f.measurement().content()).orElse("");
     }
 
     private static List<Star> stars(EntrySheet entry) {

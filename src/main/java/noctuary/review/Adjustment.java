@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import noctuary.stats.FreedmanLane;
 import noctuary.stats.Regression;
 import noctuary.stats.StudentTest;
 
@@ -12,8 +13,12 @@ import noctuary.stats.StudentTest;
  * At most one condition for five nights (common practice, no source).
  *
  * @param shift on the measure's scale
+ * @param p the larger of Student's, exact for normal scatter, and that of relabelled residuals, which asks no such
+ *     scatter: too small only where both are
  */
-record Adjustment(StudentTest shift, List<Influence> taken) {
+record Adjustment(StudentTest shift, double p, List<Influence> taken) {
+    private static final long SEED = 20_260_102;
+
     static final int NIGHTS_A_CONDITION = 5;
 
     /** Conditions that could be taken out: known of every night, and not the same on all. */
@@ -39,7 +44,18 @@ record Adjustment(StudentTest shift, List<Influence> taken) {
     static Optional<Adjustment> of(Design design, Scale scale, List<Influence> taken) {
         return taken.isEmpty() || !affords(design, taken.size())
                 ? Optional.empty()
-                : fit(design, scale, taken).map(fit -> new Adjustment(fit.coefficient(1), taken));
+                : fit(design, scale, taken).map(fit -> of(design, scale, taken, fit.coefficient(1)));
+    }
+
+    private static Adjustment of(Design design, Scale scale, List<Influence> taken, StudentTest shift) {
+        List<Unit> units = design.units().toList();
+        double relabelled = FreedmanLane.p(
+                column(units, u -> scale.of(u.night().value())),
+                column(units, u -> u.after() ? 1 : 0),
+                taken.stream().map(i -> conditions(units, i)).toArray(double[][]::new),
+                units.stream().mapToInt(design::block).toArray(),
+                SEED);
+        return new Adjustment(shift, Math.max(shift.p(), relabelled), taken);
     }
 
     /** The values by intercept, side, conditions and all blocks but the first; empty where they depend on one another. */
@@ -48,12 +64,16 @@ record Adjustment(StudentTest shift, List<Influence> taken) {
         List<double[]> columns = new ArrayList<>();
         columns.add(column(units, u -> u.after() ? 1 : 0));
         for (Influence influence : taken) {
-            columns.add(column(units, u -> Overlap.value(u.night(), influence).getAsDouble()));
+            columns.add(conditions(units, influence));
         }
         for (List<Unit> block : design.blocks().subList(1, design.blocks().size())) {
             columns.add(column(units, u -> block.contains(u) ? 1 : 0));
         }
         return Regression.find(column(units, u -> scale.of(u.night().value())), columns.toArray(double[][]::new));
+    }
+
+    private static double[] conditions(List<Unit> units, Influence influence) {
+        return column(units, u -> Overlap.value(u.night(), influence).getAsDouble());
     }
 
     private static double[] column(List<Unit> units, ToDoubleFunction<Unit> value) {

@@ -67,9 +67,7 @@ record Candidate(
 
     /** Two-sided, of the shift to go by. */
     double p() {
-        return decides()
-                ? adjusted.orElseThrow().shift().p()
-                : test.map(ShiftTest::p).orElse(1.0);
+        return decides() ? adjusted.orElseThrow().p() : test.map(ShiftTest::p).orElse(1.0);
     }
 
     double smallestP() {
@@ -136,13 +134,12 @@ record Candidate(
     }
 
     Optional<Shift> adjustedShift() {
-        return adjusted.map(Adjustment::shift)
-                .map(s -> scale.shift(
-                        s.difference(),
-                        s.low(),
-                        s.high(),
-                        LEVEL,
-                        s.p(),
-                        middle(false).orElseThrow()));
+        return adjusted.map(a -> scale.shift(
+                a.shift().difference(),
+                a.shift().low(),
+                a.shift().high(),
+                LEVEL,
+                a.p(),
+                middle(false).orElseThrow()));
     }
 }

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param id stays the same as the journal grows; unique among those derived
  * @param date of the change; absent for two sides that no date divides
  * @param sentence what changed
- * @param part that changed within a rig; absent for everything else
+ * @param part that changed within a rig, or the step of a choice; absent for everything else
  * @param words what the note of the first night after says of it
  */
 public record Change(

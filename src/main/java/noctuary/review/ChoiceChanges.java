@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 import noctuary.entry.Entry;
 import noctuary.entry.Slug;
 
-/** Processing choices against their absence: entries with a version made by the choice, and entries with none such. */
+/** Processing choices against their absence: entries with a version made by the choice, and entries with one made without; many are both. */
 final class ChoiceChanges {
     private final Chronicle chronicle;
 
@@ -29,13 +29,12 @@ final class ChoiceChanges {
                 .toList();
     }
 
-    /** Empty when no entry lacks the choice, or none has it. */
+    /** Empty when no version lacks the choice, or none has it. */
     Optional<Change> of(String choice) {
-        Predicate<EntryNight> processed = n -> !n.sheet().entry().versions().isEmpty();
-        Predicate<EntryNight> chosen = n -> n.sheet().entry().versions().stream()
-                .anyMatch(v -> v.steps().stream().anyMatch(s -> s.choice().equals(choice)));
-        Side without = Side.named("without " + choice, chronicle.where(processed.and(chosen.negate())));
-        Side with = Side.named("with " + choice, chronicle.where(chosen));
+        Predicate<Entry.Version> has =
+                v -> v.steps().stream().anyMatch(s -> s.choice().equals(choice));
+        Side without = Side.named("without " + choice, chronicle.where(any(has.negate())));
+        Side with = Side.named("with " + choice, chronicle.where(any(has)));
         if (without.nights().isEmpty() || with.nights().isEmpty()) {
             return Optional.empty();
         }
@@ -44,9 +43,14 @@ final class ChoiceChanges {
                 ChangeKind.CHOICE,
                 Optional.empty(),
                 "Versions with " + choice + ", against those without",
-                Optional.empty(),
+                Optional.of(choice),
                 without,
                 with,
                 List.of()));
+    }
+
+    /** Entries, at their first night. */
+    private static Predicate<EntryNight> any(Predicate<Entry.Version> wanted) {
+        return n -> n.first() && n.sheet().entry().versions().stream().anyMatch(wanted);
     }
 }

@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 /**
  * The same stars in two images of one target.
  *
- * @param filterBefore empty when none is told
  * @param matched number of stars that agree
  * @param scaleRatio arcsec a pixel after over before, from the stars alone
  * @param rotationDeg counter-clockwise, from before to after
@@ -16,11 +15,8 @@ import java.util.OptionalDouble;
  * @param why what is absent; empty when nothing is
  */
 public record DepthPair(
-        String target,
-        String slugBefore,
-        String slugAfter,
-        String filterBefore,
-        String filterAfter,
+        EntryNight before,
+        EntryNight after,
         int matched,
         double scaleRatio,
         double rotationDeg,
@@ -29,7 +25,20 @@ public record DepthPair(
         OptionalDouble throughputError,
         OptionalDouble deeperMag,
         String why) {
+    public String target() {
+        return before.target();
+    }
+
+    /** Empty when none is told. */
+    public String filterBefore() {
+        return before.filter();
+    }
+
+    public String filterAfter() {
+        return after.filter();
+    }
+
     public boolean sameFilter() {
-        return filterBefore.equals(filterAfter);
+        return filterBefore().equals(filterAfter());
     }
 }

@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import noctuary.keep.Digest;
+import noctuary.keep.Memo;
+import noctuary.keep.Packing;
 import noctuary.match.Alignment;
 import noctuary.match.Match;
 import noctuary.measure.FrameReport;
@@ -26,14 +30,43 @@ final class Depths {
 
     private Depths() {}
 
-    static List<DepthPair> of(Change change) {
+    private record Found(Optional<Laid> laid) {
+        static final Packing<Found> PACKING = Packing.of(Found.class);
+    }
+
+    /** What a {@link DepthPair} says of its two images, without the nights that they stand for. */
+    private record Laid(
+            int matched,
+            double scaleRatio,
+            double rotationDeg,
+            boolean mirrored,
+            OptionalDouble throughput,
+            OptionalDouble throughputError,
+            OptionalDouble deeperMag,
+            String why) {
+        DepthPair of(EntryNight before, EntryNight after) {
+            return new DepthPair(
+                    before,
+                    after,
+                    matched,
+                    scaleRatio,
+                    rotationDeg,
+                    mirrored,
+                    throughput,
+                    throughputError,
+                    deeperMag,
+                    why);
+        }
+    }
+
+    static List<DepthPair> of(Change change, Memo memo) {
         Map<String, EntryNight> last = new LinkedHashMap<>();
         change.before().nights().stream().filter(Depths::usable).forEach(n -> last.put(n.target(), n));
         Map<String, EntryNight> first = new LinkedHashMap<>();
         change.after().nights().stream().filter(Depths::usable).forEach(n -> first.putIfAbsent(n.target(), n));
         List<DepthPair> pairs = new ArrayList<>();
         last.forEach((target, before) -> Optional.ofNullable(first.get(target))
-                .flatMap(after -> pair(before, after))
+                .flatMap(after -> pair(before, after, memo))
                 .ifPresent(pairs::add));
         return pairs;
     }
@@ -42,10 +75,21 @@ final class Depths {
         return !night.target().isEmpty() && !night.files().isEmpty();
     }
 
-    private static Optional<DepthPair> pair(EntryNight before, EntryNight after) {
+    private static Optional<DepthPair> pair(EntryNight before, EntryNight after, Memo memo) {
         FrameSheet a = richest(before);
         FrameSheet b = richest(after);
-        return Match.find(a.stars(), b.stars()).map(match -> pair(before, after, a, b, match));
+        String contents = a.measurement().content() + b.measurement().content();
+        boolean known = contents.length() == 2 * a.measurement().content().length() && !contents.isEmpty();
+        Digest key = new Digest().text(contents);
+        Stream.of(before, after)
+                .forEach(n -> key.text(n.slug()).text(n.target()).text(n.filter()));
+        return memo.recall("depths", Found.PACKING, known ? key.hex() : "", () -> new Found(laid(before, after, a, b)))
+                .laid()
+                .map(laid -> laid.of(before, after));
+    }
+
+    private static Optional<Laid> laid(EntryNight before, EntryNight after, FrameSheet a, FrameSheet b) {
+        return Match.find(a.stars(), b.stars()).map(match -> laid(before, after, a, b, match));
     }
 
     private static FrameSheet richest(EntryNight night) {
@@ -54,7 +98,7 @@ final class Depths {
                 .orElseThrow();
     }
 
-    private static DepthPair pair(EntryNight before, EntryNight after, FrameSheet a, FrameSheet b, Match match) {
+    private static Laid laid(EntryNight before, EntryNight after, FrameSheet a, FrameSheet b, Match match) {
         double[] ratios = ratios(match, a.stars(), b.stars());
         boolean enough = ratios.length >= FEWEST;
         double ratio = Robust.median(ratios);
@@ -63,12 +107,7 @@ final class Depths {
         double counts = unlike.isEmpty() ? perElectronSecond(b) / perElectronSecond(a) : Double.NaN;
         OptionalDouble deeper = enough ? deeper(a, b, ratio) : OptionalDouble.empty();
         Alignment alignment = match.alignment();
-        return new DepthPair(
-                before.target(),
-                before.slug(),
-                after.slug(),
-                before.filter(),
-                after.filter(),
+        return new Laid(
                 alignment.matched(),
                 1 / alignment.scale(),
                 alignment.rotationDeg(),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import noctuary.stats.Block;
 import noctuary.stats.ShiftTest;
@@ -27,8 +28,8 @@ record Design(List<List<Unit>> nights, List<List<Unit>> blocks) {
     private static final double REACHED = 0.01;
 
     /**
-     * Within targets when the measure follows the target, or when that costs nothing, as with full pairs: how the nights fell decides,
-     * not what they gave.
+     * Within targets when the measure follows the target, or when that costs nothing: each target on both sides, as with full
+     * pairs, and in the same proportion. How the nights fell decides, not what they gave.
      */
     static Design of(Measure measure, List<Influence> apart, List<Unit> units, Merging merging) {
         Design within = strata(new Strata(apart, units, true), units);
@@ -38,7 +39,9 @@ record Design(List<List<Unit>> nights, List<List<Unit>> blocks) {
                     within.nights.stream().map(b -> byTarget(b, merging)).toList());
         }
         Design across = strata(new Strata(apart, units, false), units);
-        boolean free = within.weight() >= KEPT * across.weight() && within.smallestP() <= REACHED;
+        boolean free = shared(new Strata(apart, units, true), units)
+                && within.weight() >= KEPT * across.weight()
+                && within.smallestP() <= REACHED;
         return free ? within : across;
     }
 
@@ -53,6 +56,10 @@ record Design(List<List<Unit>> nights, List<List<Unit>> blocks) {
         List<List<Unit>> kept =
                 blocks.values().stream().filter(Design::bothSides).toList();
         return new Design(kept, kept);
+    }
+
+    private static boolean shared(Strata strata, List<Unit> units) {
+        return grouped(units, strata::narrow).values().stream().allMatch(Design::bothSides);
     }
 
     private static Map<String, List<Unit>> grouped(Collection<Unit> units, Function<Unit, String> key) {
@@ -102,6 +109,14 @@ record Design(List<List<Unit>> nights, List<List<Unit>> blocks) {
 
     Stream<Unit> units() {
         return blocks.stream().flatMap(List::stream);
+    }
+
+    /** Number of the block that holds a unit. */
+    int block(Unit unit) {
+        return IntStream.range(0, blocks.size())
+                .filter(i -> blocks.get(i).contains(unit))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The smallest p that these numbers allow; 1 without nights on both sides. */

@@ -1,9 +1,11 @@
 package noctuary.review;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import noctuary.review.Chronicle.Sides;
 
 /**
@@ -13,12 +15,10 @@ import noctuary.review.Chronicle.Sides;
  */
 record Evidence(List<MeasureNights> measures, List<AbsentMeasure> absent) {
 
-    static Evidence of(Change change) {
+    /** @param pairs the same targets in two images */
+    static Evidence of(Change change, List<DepthPair> pairs) {
         List<MeasureNights> measures = new ArrayList<>();
         List<AbsentMeasure> absent = new ArrayList<>();
-        if (change.kind() == ChangeKind.CHOICE) {
-            return new Evidence(measures, absent);
-        }
         for (Gauge gauge : Gauges.all()) {
             String unfit = gauge.unfit().apply(change).orElse("");
             if (!unfit.isEmpty()) {
@@ -32,6 +32,9 @@ record Evidence(List<MeasureNights> measures, List<AbsentMeasure> absent) {
                 measures.add(nights);
             }
         }
+        DepthNights.of(change, pairs)
+                .ifPresentOrElse(
+                        measures::add, () -> absent.add(new AbsentMeasure(Gauges.DEPTH, DepthNights.why(pairs))));
         return new Evidence(Primary.named(change, measures), absent);
     }
 
@@ -46,7 +49,9 @@ record Evidence(List<MeasureNights> measures, List<AbsentMeasure> absent) {
     }
 
     private static List<EntryNight> readable(Gauge gauge, Side side) {
-        return side.nights().stream()
+        Stream<EntryNight> further = gauge.ofLight() ? side.alikeInLight().stream() : Stream.empty();
+        return Stream.concat(side.nights().stream(), further)
+                .sorted(Comparator.comparing(EntryNight::night).thenComparing(EntryNight::slug))
                 .filter(n -> gauge.read().apply(n).value().isPresent())
                 .toList();
     }
@@ -91,7 +96,7 @@ record Evidence(List<MeasureNights> measures, List<AbsentMeasure> absent) {
         return sentence(reasons.isEmpty() ? "no nights " + where : String.join("; ", reasons) + " (" + where + ")");
     }
 
-    private static String sentence(String text) {
+    static String sentence(String text) {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1) + ".";
     }
 }

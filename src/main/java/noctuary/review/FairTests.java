@@ -31,6 +31,9 @@ final class FairTests {
     /** Empty when the question is settled, or the scatter is not known yet. */
     static Optional<FairTest> of(Change change, MeasureReview primary) {
         boolean settled = primary.verdict() == Verdict.BETTER || primary.verdict() == Verdict.WORSE;
+        if (!settled && change.kind() == ChangeKind.CHOICE) {
+            return ofChoice(change, primary);
+        }
         OptionalDouble nights = OwnScatter.ofNights(primary.nights());
         if (settled || nights.isEmpty()) {
             return Optional.empty();
@@ -51,6 +54,42 @@ final class FairTests {
     }
 
     private record Plan(int nights, int frames, boolean within, double scatter, double wanted) {}
+
+    /** Two versions of one stack are a pair, and need no other sky; how such pairs scatter is known only from pairs. */
+    private static Optional<FairTest> ofChoice(Change change, MeasureReview primary) {
+        double wanted = wanted(primary);
+        OptionalDouble scatter = OwnScatter.ofPairs(primary.nights());
+        OptionalInt pairs = scatter.isPresent() && scatter.getAsDouble() > 0
+                ? Power.pairs(wanted / scatter.getAsDouble(), POWER, LEVEL, MOST)
+                : OptionalInt.of(FEWEST_PAIRS);
+        if (pairs.isEmpty()) {
+            return Optional.empty();
+        }
+        int entries = Math.max(FEWEST_PAIRS, pairs.getAsInt());
+        String choice = change.part().orElseThrow();
+        return Optional.of(new FairTest(
+                "What does " + choice + " do to a picture?",
+                "",
+                entries,
+                1,
+                true,
+                100 * scatter.orElse(0),
+                100 * wanted,
+                sentence(choice, entries, scatter, wanted)));
+    }
+
+    private static String sentence(String choice, int entries, OptionalDouble scatter, double wanted) {
+        String how = "Make two versions of one stack, one with " + choice
+                + " and one without, all other steps alike, for " + entries + " entries. ";
+        return how
+                + (scatter.isPresent()
+                        ? String.format(
+                                Locale.ROOT,
+                                "Your own pairs scatter by %.0f %%; a difference of %.0f %% would then be seen four times in five.",
+                                100 * scatter.getAsDouble(),
+                                100 * wanted)
+                        : "How much such pairs scatter is not known yet; fewer could not tell anything from chance.");
+    }
 
     private static double wanted(MeasureReview primary) {
         double seen = primary.shift().isPresent() && primary.before().orElse(0) != 0

@@ -10,6 +10,7 @@ import java.util.function.Function;
  * @param alikeIn what {@code likeness} is, for a sentence, such as {@code filter}
  * @param shownUnlikeFrom nights on both sides from which nights alike in nothing are shown all the same, since the
  *     judgement then says so
+ * @param ofLight whether it tells of light alone, whatever the spacing of the rig
  * @param unfit why the measure says nothing of the change at all
  */
 record Gauge(
@@ -18,22 +19,27 @@ record Gauge(
         Function<EntryNight, Object> likeness,
         String alikeIn,
         int shownUnlikeFrom,
+        boolean ofLight,
         Function<Change, Optional<String>> unfit) {
 
     static Gauge of(Measure measure, Function<EntryNight, Reading> read) {
-        return new Gauge(measure, read, n -> "", "", 0, change -> Optional.empty());
+        return new Gauge(measure, read, n -> "", "", 0, false, change -> Optional.empty());
     }
 
     Gauge amongAlike(String what, Function<EntryNight, Object> key) {
-        return new Gauge(measure, read, key, what, Integer.MAX_VALUE, unfit);
+        return new Gauge(measure, read, key, what, Integer.MAX_VALUE, ofLight, unfit);
     }
 
     /** Two nights on each side are what the judgement needs to call them confounded by the filter. */
     Gauge amongFilters() {
-        return new Gauge(measure, read, EntryNight::filter, "filter", 2, unfit);
+        return new Gauge(measure, read, EntryNight::filter, "filter", 2, ofLight, unfit);
     }
 
     Gauge unless(Function<Change, Optional<String>> reason) {
-        return new Gauge(measure, read, likeness, alikeIn, shownUnlikeFrom, reason);
+        return new Gauge(measure, read, likeness, alikeIn, shownUnlikeFrom, ofLight, reason);
+    }
+
+    Gauge ofLightAlone() {
+        return new Gauge(measure, read, likeness, alikeIn, shownUnlikeFrom, true, unfit);
     }
 }

@@ -23,6 +23,11 @@ final class Gauges {
             new Measure("backgroundMagnitude", "Background brightness", "mag/arcsec²", false);
     static final Measure BACKGROUND_NOISE = sky("backgroundNoise", "Background noise", "ADU");
     static final Measure NOISE_IN_AN_HOUR = sky("noiseInAnHour", "Noise in an hour", "e/s/arcsec²/m²");
+    /** Of the later image over the earlier of the same target, which stands at zero. */
+    static final Measure DEPTH = new Measure("depthMag", "Depth at equal exposure", "mag", false)
+            .following(Influence.MOON, Influence.AIRMASS, Influence.TARGET, Influence.FILTER)
+            .throughTheSky();
+
     static final Measure HOT_PIXELS = new Measure("hotPixels", "Hot pixels", "per million", true);
     static final Measure ROW_BANDING = new Measure("rowBanding", "Row banding", "e", true);
     static final Measure COLUMN_BANDING = new Measure("columnBanding", "Column banding", "e", true);
@@ -75,11 +80,15 @@ final class Gauges {
         return List.of(
                 Gauge.of(BACKGROUND_RATE, SkyReadings::backgroundRate)
                         .amongFilters()
+                        .ofLightAlone()
                         .unless(c -> betweenRigs(c, UNLIKE_LIGHT)),
                 Gauge.of(BACKGROUND_MAGNITUDE, n -> Reading.missing("no zero point is known")),
-                Gauge.of(NOISE_IN_AN_HOUR, SkyReadings::noiseInAnHour).amongFilters(),
+                Gauge.of(NOISE_IN_AN_HOUR, SkyReadings::noiseInAnHour)
+                        .amongFilters()
+                        .ofLightAlone(),
                 Gauge.of(BACKGROUND_NOISE, SkyReadings::noiseAdu)
-                        .amongAlike("filter, gain and exposure", SkyReadings::recipe));
+                        .amongAlike("filter, gain and exposure", SkyReadings::recipe)
+                        .ofLightAlone());
     }
 
     private static List<Gauge> sensor() {

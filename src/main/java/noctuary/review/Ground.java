@@ -19,7 +19,7 @@ record Ground(List<NightValue> before, List<NightValue> after, List<Influence> a
         List<NightValue> after = nights.after();
         List<Influence> apart = new ArrayList<>();
         List<Influence> against = new ArrayList<>();
-        for (Influence condition : List.of(Influence.SITE, Influence.RIG, Influence.FILTER)) {
+        for (Influence condition : List.of(Influence.SITE, Influence.RIG, Influence.FILTER, Influence.STEPS)) {
             if (changed.contains(condition)
                     || condition != Influence.RIG && !nights.measure().feels(condition)) {
                 continue;
@@ -44,6 +44,7 @@ record Ground(List<NightValue> before, List<NightValue> after, List<Influence> a
             case RIG -> NightValue::rig;
             case FILTER -> NightValue::filter;
             case TARGET -> NightValue::target;
+            case STEPS -> NightValue::recipe;
             case AIRMASS, MOON, SEASON -> throw new IllegalArgumentException(condition + " has no levels");
         };
     }

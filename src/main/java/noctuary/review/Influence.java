@@ -8,7 +8,9 @@ public enum Influence {
     TARGET("target"),
     SITE("site"),
     RIG("rig"),
-    FILTER("filter");
+    FILTER("filter"),
+    /** Of a picture, beside the choice in question. */
+    STEPS("other steps");
 
     private final String word;
 

@@ -142,7 +142,7 @@ public final class Judgement {
         if (holm.getAsDouble() > ALPHA) {
             return Verdict.NO_DIFFERENCE;
         }
-        boolean less = shift.orElseThrow().high() < 0;
+        boolean less = shift.orElseThrow().low() + shift.orElseThrow().high() < 0;
         return less == candidate.nights().measure().lessIsBetter() ? Verdict.BETTER : Verdict.WORSE;
     }
 

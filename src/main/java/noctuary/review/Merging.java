@@ -49,7 +49,8 @@ final class Merging {
     }
 
     private String subject(NightValue value) {
-        return value.target() + "\n" + (measure.follows(Influence.FILTER) ? value.filter() : "");
+        return value.target() + "\n" + (measure.follows(Influence.FILTER) ? value.filter() : "") + "\n"
+                + (measure.follows(Influence.STEPS) ? value.recipe() : "");
     }
 
     private long sameNight(NightValue value, List<NightValue> other) {
@@ -82,6 +83,7 @@ final class Merging {
                 first.rig(),
                 first.site(),
                 first.filter(),
+                first.recipe(),
                 value,
                 frames(values),
                 mean(values, NightValue::airmass),

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
  * @param target as the sheets name it, the same spelling for the same object
  * @param site id, empty when the entry names none
  * @param filter as the keeper wrote it, empty for none
+ * @param recipe the other steps of a picture, empty for a night under the sky
  * @param frames that the value was taken from; 1 for a stack
  * @param airmass median over them
  * @param moonMagnitudes by how much the Moon brightened the sky at the target, magnitudes, median over them; 0 without Moon
@@ -21,7 +22,23 @@ public record NightValue(
         String rig,
         String site,
         String filter,
+        String recipe,
         double value,
         int frames,
         OptionalDouble airmass,
-        OptionalDouble moonMagnitudes) {}
+        OptionalDouble moonMagnitudes) {
+    /** Under the sky. */
+    public NightValue(
+            String slug,
+            LocalDate night,
+            String target,
+            String rig,
+            String site,
+            String filter,
+            double value,
+            int frames,
+            OptionalDouble airmass,
+            OptionalDouble moonMagnitudes) {
+        this(slug, night, target, rig, site, filter, "", value, frames, airmass, moonMagnitudes);
+    }
+}

@@ -46,7 +46,8 @@ final class Overlap {
                         ? OptionalDouble.of(Math.log(night.airmass().getAsDouble()))
                         : OptionalDouble.empty();
             case MOON -> night.moonMagnitudes();
-            case SEASON, TARGET, SITE, RIG, FILTER -> throw new IllegalArgumentException(influence + " is no number");
+            case SEASON, TARGET, SITE, RIG, FILTER, STEPS ->
+                throw new IllegalArgumentException(influence + " is no number");
         };
     }
 

@@ -38,6 +38,19 @@ final class OwnScatter {
         return pooled(groups);
     }
 
+    /** Of the differences between the sides of one entry with the same other steps; absent for fewer than three such pairs. */
+    static OptionalDouble ofPairs(MeasureNights nights) {
+        double[] differences = nights.before().stream()
+                .flatMap(b -> nights.after().stream()
+                        .filter(a -> a.slug().equals(b.slug()) && a.recipe().equals(b.recipe()))
+                        .limit(1)
+                        .filter(a -> a.value() > 0 && b.value() > 0)
+                        .map(a -> Math.log(a.value() / b.value())))
+                .mapToDouble(d -> d)
+                .toArray();
+        return pooled(List.of(differences));
+    }
+
     private static double[] logs(List<NightValue> values) {
         return values.stream()
                 .mapToDouble(NightValue::value)

@@ -2,6 +2,7 @@ package noctuary.review;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -46,7 +47,19 @@ final class Primary {
                         ? Stream.of(Gauges.CORNER_EXCESS, Gauges.ELLIPTICITY, Gauges.FWHM_ARCSEC)
                         : Stream.of(Gauges.FWHM_ARCSEC, Gauges.FWHM_PX, Gauges.GUIDING);
             case SITE -> Stream.of(Gauges.BACKGROUND_RATE, Gauges.FWHM_ARCSEC);
-            case WAY, CHOICE -> Stream.of(Gauges.FWHM_ARCSEC, Gauges.FWHM_PX, Gauges.GUIDING);
+            case CHOICE ->
+                sharpening(change)
+                        ? Stream.of(ChoiceEvidence.FWHM, ChoiceEvidence.NOISE)
+                        : Stream.of(ChoiceEvidence.NOISE, ChoiceEvidence.FWHM);
+            case WAY -> Stream.of(Gauges.FWHM_ARCSEC, Gauges.FWHM_PX, Gauges.GUIDING);
         };
+    }
+
+    /** Whether the step is about the width of stars, by its name. */
+    private static boolean sharpening(Change change) {
+        return change.part()
+                .map(p -> p.toLowerCase(Locale.ROOT))
+                .filter(p -> p.contains("sharp") || p.contains("deconvol"))
+                .isPresent();
     }
 }

@@ -40,9 +40,9 @@ public record Review(
         return measures.stream().filter(m -> m.nights().primary()).findFirst();
     }
 
-    /** What may be said of the whole; absent for a choice, which alters pictures and no night. */
+    /** What may be said of the whole; absent for a choice of which no picture tells. */
     public Optional<Verdict> verdict() {
-        if (change.kind() == ChangeKind.CHOICE) {
+        if (unmeasured()) {
             return Optional.empty();
         }
         return Optional.of(primary().map(MeasureReview::verdict).orElse(Verdict.TOO_FEW));
@@ -50,10 +50,14 @@ public record Review(
 
     /** One sentence for the verdict. */
     public String why() {
-        if (change.kind() == ChangeKind.CHOICE) {
-            return "A choice alters a picture and not its frames, so no night can tell; what it did to each picture stands under choices.";
+        if (unmeasured()) {
+            return "A choice alters a picture and not its frames, and there are no pictures with it and without it to measure.";
         }
         return primary().map(MeasureReview::why).orElseGet(this::whyNothing);
+    }
+
+    private boolean unmeasured() {
+        return change.kind() == ChangeKind.CHOICE && measures.isEmpty();
     }
 
     private String whyNothing() {

@@ -9,8 +9,10 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import noctuary.entry.Journal;
 import noctuary.entry.Typed;
+import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
+import noctuary.measure.VersionSheet;
 import noctuary.review.Chronicle.Sides;
 
 /** Reviews the changes of a journal, and any two rigs or sites. */
@@ -18,15 +20,38 @@ public final class Reviews {
     private final Chronicle chronicle;
     private final List<EntrySheet> entries;
     private final List<Change> changes;
+    private final Function<EntrySheet, List<VersionSheet>> versions;
+    private final Memo memo;
 
-    private Reviews(Chronicle chronicle, List<EntrySheet> entries) {
+    private Reviews(
+            Chronicle chronicle,
+            List<EntrySheet> entries,
+            Function<EntrySheet, List<VersionSheet>> versions,
+            Memo memo) {
+        this.memo = memo;
         this.chronicle = chronicle;
+        this.versions = versions;
         this.entries = entries;
         this.changes = Changes.of(chronicle);
     }
 
-    public static Reviews of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        return new Reviews(Chronicle.of(journal, entries, rigs), entries);
+    /** @param versions of an entry, measured; asked for only where a choice is reviewed */
+    public static Reviews of(
+            Journal journal,
+            List<EntrySheet> entries,
+            Map<String, RigSheet> rigs,
+            Function<EntrySheet, List<VersionSheet>> versions) {
+        return of(journal, entries, rigs, versions, Memo.NONE);
+    }
+
+    /** @param memo keeps what takes long to work out */
+    public static Reviews of(
+            Journal journal,
+            List<EntrySheet> entries,
+            Map<String, RigSheet> rigs,
+            Function<EntrySheet, List<VersionSheet>> versions,
+            Memo memo) {
+        return new Reviews(Chronicle.of(journal, entries, rigs), entries, versions, memo);
     }
 
     /** Ids of the changes, by date. */
@@ -75,9 +100,10 @@ public final class Reviews {
     }
 
     private Review review(Change change) {
-        Evidence evidence = Evidence.of(change);
-        List<MeasureReview> measures = Judgement.of(change.kind().changes(), evidence.measures());
-        List<DepthPair> pairs = change.kind() == ChangeKind.CHOICE ? List.of() : Depths.of(change);
+        boolean choice = change.kind() == ChangeKind.CHOICE;
+        List<DepthPair> pairs = choice ? List.of() : Depths.of(change, memo);
+        Evidence evidence = choice ? ChoiceEvidence.of(change, versions) : Evidence.of(change, pairs);
+        List<MeasureReview> measures = Judged.of(change.kind().changes(), evidence.measures(), memo);
         Optional<FairTest> test =
                 measures.stream().filter(m -> m.nights().primary()).findFirst().flatMap(m -> FairTests.of(change, m));
         return new Review(

@@ -50,7 +50,7 @@ final class Sentence {
 
     private String tooFew() {
         if (grounds.nightsBefore() == 0 || grounds.nightsAfter() == 0) {
-            return "No night " + (grounds.nightsBefore() == 0 ? "before" : "after") + " to compare with.";
+            return "No " + unit(1) + " " + (grounds.nightsBefore() == 0 ? before() : after()) + " to compare with.";
         }
         Wanted wanted = grounds.wanted().orElseThrow();
         String would = wanted.share() > 0
@@ -59,16 +59,16 @@ final class Sentence {
         return "Too few to tell a change from chance: " + nights() + "; " + more(wanted) + would;
     }
 
-    private static String more(Wanted wanted) {
+    private String more(Wanted wanted) {
         if (wanted.before() == wanted.after()) {
             return wanted.after() + " more on each side";
         }
         if (wanted.before() == 0) {
-            return wanted.after() + " more after";
+            return wanted.after() + " more " + after();
         }
         return wanted.after() == 0
-                ? wanted.before() + " more before"
-                : wanted.before() + " more before and " + wanted.after() + " more after";
+                ? wanted.before() + " more " + before()
+                : wanted.before() + " more " + before() + " and " + wanted.after() + " more " + after();
     }
 
     private String confounded() {
@@ -77,11 +77,24 @@ final class Sentence {
     }
 
     private String nights() {
-        return count(grounds.nightsBefore()) + " before and " + grounds.nightsAfter() + " after";
+        return grounds.nightsBefore() + " " + unit(grounds.nightsBefore()) + " " + before() + " and "
+                + grounds.nightsAfter() + " " + after();
     }
 
-    private static String count(int nights) {
-        return nights == 1 ? "1 night" : nights + " nights";
+    private boolean ofPictures() {
+        return measure.follows(Influence.STEPS);
+    }
+
+    private String unit(int count) {
+        return ofPictures() ? count == 1 ? "entry" : "entries" : count == 1 ? "night" : "nights";
+    }
+
+    private String before() {
+        return ofPictures() ? "without" : "before";
+    }
+
+    private String after() {
+        return ofPictures() ? "with" : "after";
     }
 
     private String taken() {

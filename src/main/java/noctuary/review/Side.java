@@ -11,10 +11,16 @@ import noctuary.measure.RigSheet;
  * @param id of the rig or site, as in the downloads; the name where there is none
  * @param name as a reader knows it, such as the rig's name or {@code spacer 16.5 mm}
  * @param nights by date
+ * @param alikeInLight further nights with the same rig but for its spacing, which moves no light: for measures of the sky
  */
-public record Side(String id, String name, List<EntryNight> nights) {
+public record Side(String id, String name, List<EntryNight> nights, List<EntryNight> alikeInLight) {
     public Side {
         nights = List.copyOf(nights);
+        alikeInLight = List.copyOf(alikeInLight);
+    }
+
+    Side(String id, String name, List<EntryNight> nights) {
+        this(id, name, nights, List.of());
     }
 
     /** A side that has no id but its name. */

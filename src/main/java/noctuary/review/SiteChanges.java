@@ -8,7 +8,7 @@ import noctuary.review.Chronicle.Sides;
 /**
  * Sites used for the first time after another. Before: the nights at the site used last; after: those at the new one;
  * both with the rigs, in the states, that were used at either. Later returns to a site are no change: their nights count
- * on that site's side.
+ * on that site's side. Nights whose rig differed in its spacing alone stand aside for what that leaves alone.
  */
 final class SiteChanges {
     private final Chronicle chronicle;
@@ -39,14 +39,24 @@ final class SiteChanges {
     }
 
     Change between(String id, Optional<LocalDate> date, String before, String after, Sides sides) {
+        Sides light = Chronicle.shared(
+                chronicle.ofSite(before), chronicle.ofSite(after), n -> List.of(n.rig(), Parts.ofLight(n)));
         return new Change(
                 id,
                 ChangeKind.SITE,
                 date,
                 chronicle.siteName(after) + " instead of " + chronicle.siteName(before),
                 Optional.empty(),
-                new Side(before, chronicle.siteName(before), sides.before()),
-                new Side(after, chronicle.siteName(after), sides.after()),
+                side(before, sides.before(), light.before()),
+                side(after, sides.after(), light.after()),
                 date.isPresent() ? Changes.words(sides.after()) : List.of());
+    }
+
+    private Side side(String id, List<EntryNight> nights, List<EntryNight> light) {
+        return new Side(
+                id,
+                chronicle.siteName(id),
+                nights,
+                light.stream().filter(n -> !nights.contains(n)).toList());
     }
 }

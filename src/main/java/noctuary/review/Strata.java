@@ -20,11 +20,11 @@ final class Strata {
         onBothSides = shared;
     }
 
-    /** The closest: the same night, else the same target in the same place. */
+    /** The closest in the same place: the same night, else the same target. */
     String narrow(Unit unit) {
         LocalDate night = unit.night().night();
         if (onBothSides.contains(night)) {
-            return "night " + night;
+            return wide(unit) + "\nnight " + night;
         }
         return byTarget ? wide(unit) + "\n" + unit.night().target() : wide(unit);
     }

@@ -4,8 +4,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
+import noctuary.measure.SkyMatch;
 import noctuary.measure.TargetSheet;
 import noctuary.site.SiteContent.Picture;
+import noctuary.site.SiteContent.Sky;
+import noctuary.site.SiteContent.View;
 import noctuary.site.page.TargetPage;
 
 /**
@@ -18,6 +21,7 @@ final class Alignments {
     private final Address here;
     private final TargetSheet target;
     private final Plates plates;
+    private final Optional<Sky> sky;
     private final double patchWidth;
     private final double patchHeight;
 
@@ -26,6 +30,7 @@ final class Alignments {
         this.here = here;
         this.target = target;
         this.plates = new Plates(ledger, here);
+        this.sky = ledger.sky(target);
         this.patchWidth = smallest(false);
         this.patchHeight = smallest(true);
     }
@@ -65,23 +70,40 @@ final class Alignments {
                 number(height));
     }
 
+    /** Whether the others are laid on it. */
+    boolean isReference(TargetSheet.Attempt attempt) {
+        return attempt.slug().equals(sky.map(Sky::reference).orElse(target.reference()));
+    }
+
     /** How the picture came to its scale and orientation, in a sentence. */
     String laid(TargetSheet.Attempt attempt, EntrySheet sheet) {
-        if (attempt.slug().equals(target.reference())) {
+        if (isReference(attempt)) {
             return "The reference: the others are brought to its scale and orientation.";
+        }
+        Optional<View> view = sky.stream()
+                .flatMap(s -> s.views().stream())
+                .filter(v -> v.slug().equals(attempt.slug()))
+                .findFirst();
+        if (view.isPresent()) {
+            return laid(view.get());
         }
         if (!shown(sheet).equals(Optional.of(Plates.STACK))) {
             return shown(sheet).isPresent() ? "A finished version, neither turned nor measured." : "";
         }
         if (attempt.matched() > 0 && attempt.scale().isPresent()) {
-            return "Laid on the reference by " + attempt.matched() + " stars: scale "
-                    + Numerals.fixed(attempt.scale(), 4) + ", turned by " + Numerals.fixed(attempt.rotationDeg(), 2)
-                    + "°" + (attempt.mirrored() ? ", mirrored" : "") + ", residual "
-                    + Numerals.fixed(attempt.rmsPx(), 2) + " px.";
+            return "Laid on the reference by " + attempt.matched() + " stars.";
         }
         return scale(attempt, sheet).isPresent()
                 ? "Its stars did not match the reference's: scale from the image scales, not turned."
                 : "Its stars did not match the reference's and its scale is not known: shown as it is.";
+    }
+
+    private static String laid(View view) {
+        SkyMatch match = view.match();
+        return "Laid on the reference by " + match.matched() + " stars: scale " + Numerals.fixed(match.scale(), 4)
+                + ", turned by " + Numerals.fixed(match.rotationDeg(), 2) + "°" + (match.mirrored() ? ", mirrored" : "")
+                + ", residual " + Numerals.fixed(match.rmsPx(), 2) + " px."
+                + (view.finished() ? " A finished picture, in its own stretch." : "");
     }
 
     private double smallest(boolean height) {

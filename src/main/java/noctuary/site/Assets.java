@@ -7,10 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Style sheets and the script: ours, each replaceable by a file of the same name in the keeper's folder. */
+/** Style sheets and scripts: ours, each replaceable by a file of the same name in the keeper's folder. */
 final class Assets {
-    static final List<String> STYLESHEETS = List.of("assets/site.css", "assets/charts.css");
-    static final String SCRIPT = "assets/site.js";
+    static final List<String> STYLESHEETS = List.of("assets/site.css", "assets/charts.css", "assets/sky.css");
+    static final List<String> SCRIPTS = List.of("assets/site.js", "assets/zoom.js", "assets/sky.js", "assets/stars.js");
 
     private final Path own;
 

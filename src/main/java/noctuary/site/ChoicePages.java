@@ -10,6 +10,8 @@ import noctuary.entry.Slug;
 import noctuary.measure.ChoiceSheet;
 import noctuary.measure.ChoiceSheet.Use;
 import noctuary.measure.ChoiceSheets;
+import noctuary.review.ChangeKind;
+import noctuary.review.Review;
 import noctuary.site.page.ChoicesPage;
 import noctuary.site.page.Link;
 
@@ -58,13 +60,29 @@ final class ChoicePages {
     }
 
     private ChoicesPage.Choice choice(ChoiceSheet choice, String id) {
+        Optional<Review> review = review(choice);
         return new ChoicesPage.Choice(
                 id,
                 choice.name(),
                 new Recipe(choice).summary(),
+                review.map(r -> Link.of(
+                                ReviewText.title(r.change()),
+                                HERE.to(Address.change(r.change().id()))))
+                        .orElse(null),
+                review.map(r -> ReviewText.words(r.verdict())).orElse(""),
                 charts.of(choice, id),
                 choice.name().contains("noise") ? gentlest(choice) : List.of(),
                 choice.uses().stream().map(this::use).toList());
+    }
+
+    private Optional<Review> review(ChoiceSheet choice) {
+        return ledger.content().reviews().stream()
+                .filter(r -> r.change().kind() == ChangeKind.CHOICE)
+                .filter(r -> r.change()
+                        .part()
+                        .filter(p -> p.strip().equalsIgnoreCase(choice.name()))
+                        .isPresent())
+                .findFirst();
     }
 
     private List<ChoicesPage.Gentlest> gentlest(ChoiceSheet choice) {

@@ -3,14 +3,17 @@ package noctuary.site;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.SequenceWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import noctuary.site.page.DownloadsPage;
 import noctuary.site.page.DownloadsPage.Column;
 import noctuary.site.page.Link;
@@ -26,11 +29,12 @@ final class Downloads {
     Downloads(Ledger ledger) throws IOException {
         this.ledger = ledger;
         Tables tables = new Tables(ledger);
-        List<Map<String, Object>> frameRows = tables.frames();
-        this.frameCount = frameRows.size();
+        this.frameCount = ledger.content().entries().stream()
+                .mapToInt(sheet -> sheet.frames().size())
+                .sum();
         this.journal = json(new JournalRecords(ledger).journal());
         this.entries = csv(Columns.ENTRIES, tables.entries());
-        this.frames = csv(Columns.FRAMES, frameRows);
+        this.frames = csv(Columns.FRAMES, tables.frames());
     }
 
     /** Text by path from the top folder. */
@@ -69,14 +73,18 @@ final class Downloads {
                 + "\n";
     }
 
-    private static String csv(List<Column> columns, List<Map<String, Object>> rows) throws JsonProcessingException {
+    /** Row by row: all frames of many years at once do not fit into memory. */
+    private static String csv(List<Column> columns, Stream<Map<String, Object>> rows) throws IOException {
         CsvSchema.Builder schema = CsvSchema.builder().setUseHeader(true).setLineSeparator("\n");
         columns.forEach(column -> schema.addColumn(column.name()));
-        List<List<String>> cells = rows.stream()
-                .map(row -> columns.stream()
+        StringWriter text = new StringWriter();
+        try (SequenceWriter writer = new CsvMapper().writer(schema.build()).writeValues(text)) {
+            for (Map<String, Object> row : (Iterable<Map<String, Object>>) rows::iterator) {
+                writer.write(columns.stream()
                         .map(column -> Tables.cell(row.get(column.name())))
-                        .toList())
-                .toList();
-        return new CsvMapper().writer(schema.build()).writeValueAsString(cells);
+                        .toList());
+            }
+        }
+        return text.toString();
     }
 }

@@ -72,6 +72,12 @@ final class EntryPages {
         return (target.isEmpty() ? "An image" : target) + night + exposure + ".";
     }
 
+    /** The lines of its note that make a change. */
+    List<Link> changes(int at) {
+        EntrySheet sheet = ledger.content().entries().get(at);
+        return changes(Address.entry(sheet.entry().slug()), sheet);
+    }
+
     private List<Link> changes(Address here, EntrySheet sheet) {
         return sheet.entry().changes().stream()
                 .map(c -> ChangeMarks.line(ledger.content(), here, sheet.entry().slug(), c.value()))

@@ -97,6 +97,11 @@ final class Ledger {
         return content.pictures().getOrDefault(sheet.entry().slug(), Map.of());
     }
 
+    /** Its attempts on one grid, where there are two or more that can be shown. */
+    Optional<SiteContent.Sky> sky(TargetSheet target) {
+        return Optional.ofNullable(content.skies().get(target.id()));
+    }
+
     /** In the order of the note; empty where nothing was compared. */
     List<VersionSheet> versions(EntrySheet sheet) {
         return content.versions().getOrDefault(sheet.entry().slug(), List.of());

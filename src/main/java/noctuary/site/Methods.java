@@ -62,6 +62,7 @@ final class Methods {
         titles.put("dark-hours", "Where the dark went");
         titles.put("lessons", "Lessons");
         titles.put("matching", "Matching of stars");
+        titles.put("same-sky", "The same sky, side by side");
         titles.put("version-stretch", "Versions: the stretch undone");
         titles.put("version-noise", "Versions: noise");
         titles.put("version-stars", "Versions: stars");

@@ -61,7 +61,8 @@ final class Plates {
                 shown.height(),
                 alternative(sheet, name),
                 page.to(full.path()),
-                overlay);
+                overlay,
+                SkyParts.deep(page, picture));
     }
 
     String alternative(EntrySheet sheet, String name) {

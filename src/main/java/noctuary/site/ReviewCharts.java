@@ -24,10 +24,16 @@ final class ReviewCharts {
                 .filter(ReviewCharts::hasShare)
                 .map(ReviewCharts::share)
                 .toList();
-        IntervalPlot plot = new IntervalPlot("Shifts of all measures", "after less before, % of before", "", "", rows);
+        IntervalPlot plot = new IntervalPlot("Shifts of all measures", axis(review), "", "", rows);
         String caption =
                 "Each measure’s shift, as a share of its value before, with its interval. A dot is better, a square worse, a diamond open. Measures that can be zero have their own plots below.";
         return rows.isEmpty() ? null : Charts.drawing(plot, "shifts", caption);
+    }
+
+    private static String axis(Review review) {
+        boolean pictures = review.measures().stream().anyMatch(ReviewText::ofPictures);
+        String before = ReviewText.before(pictures);
+        return ReviewText.after(pictures) + " less " + before + ", % of " + before;
     }
 
     /** A share says something of a value that is never zero nor below, and while its interval stays on the paper. */
@@ -60,9 +66,12 @@ final class ReviewCharts {
             return null;
         }
         double before = m.before().getAsDouble();
+        boolean pictures = ReviewText.ofPictures(m);
         List<IntervalPlot.Row> rows = new ArrayList<>();
-        m.nights().before().forEach(n -> rows.add(night(n, before, "before", Tone.OPEN)));
-        m.nights().after().forEach(n -> rows.add(night(n, before, "after", ReviewText.tone(m.verdict()))));
+        m.nights().before().forEach(n -> rows.add(night(n, before, ReviewText.before(pictures), Tone.OPEN)));
+        m.nights()
+                .after()
+                .forEach(n -> rows.add(night(n, before, ReviewText.after(pictures), ReviewText.tone(m.verdict()))));
         if (m.shift().isPresent()) {
             rows.add(new IntervalPlot.Row(
                     "Shift",
@@ -75,15 +84,20 @@ final class ReviewCharts {
         String unit = m.nights().measure().unit();
         boolean less = m.nights().measure().lessIsBetter();
         IntervalPlot plot = new IntervalPlot(
-                m.nights().measure().label() + " by night",
-                "against the middle of the nights before" + (unit.isEmpty() ? "" : ", " + unit),
+                m.nights().measure().label() + (pictures ? " by entry" : " by night"),
+                "against the middle of the " + middle(pictures) + (unit.isEmpty() ? "" : ", " + unit),
                 less ? "better" : "worse",
                 less ? "worse" : "better",
                 rows);
         return Charts.drawing(
                 plot,
                 "nights-" + m.nights().measure().id(),
-                "Every night against the middle of the nights before, and the shift with its interval.");
+                "Every " + (pictures ? "version" : "night") + " against the middle of the " + middle(pictures)
+                        + ", and the shift with its interval.");
+    }
+
+    private static String middle(boolean pictures) {
+        return (pictures ? "versions " : "nights ") + ReviewText.before(pictures);
     }
 
     private static IntervalPlot.Row night(NightValue n, double before, String side, Tone tone) {

@@ -27,7 +27,9 @@ final class ReviewGrounds {
     }
 
     private List<Labelled> all() {
-        add("Shift, as the nights stand", grounds.plain().map(s -> shift(s, !grounds.decides())));
+        add(
+                ReviewText.ofPictures(review) ? "Shift, as the entries stand" : "Shift, as the nights stand",
+                grounds.plain().map(s -> shift(s, !grounds.decides())));
         add(
                 "Shift at equal " + words(grounds.adjustedFor(), " and "),
                 grounds.adjusted().map(s -> shift(s, grounds.decides())));

@@ -56,8 +56,9 @@ final class ReviewRows {
     MeasurePart measure(MeasureReview m) {
         Measure measure = m.nights().measure();
         List<ValueRow> values = new ArrayList<>();
-        m.nights().before().forEach(n -> values.add(value("before", measure, n)));
-        m.nights().after().forEach(n -> values.add(value("after", measure, n)));
+        boolean pictures = ReviewText.ofPictures(m);
+        m.nights().before().forEach(n -> values.add(value(ReviewText.before(pictures), measure, n)));
+        m.nights().after().forEach(n -> values.add(value(ReviewText.after(pictures), measure, n)));
         return new MeasurePart(
                 measure.id(),
                 measure.label(),
@@ -130,8 +131,8 @@ final class ReviewRows {
     private PairRow pair(DepthPair p) {
         return new PairRow(
                 p.target(),
-                link(p.slugBefore()),
-                link(p.slugAfter()),
+                link(p.before().slug()),
+                link(p.after().slug()),
                 p.sameFilter() ? said(p.filterBefore()) : said(p.filterBefore()) + " → " + said(p.filterAfter()),
                 p.matched() + "",
                 Numerals.fixed(p.scaleRatio(), 4),

@@ -6,7 +6,9 @@ import java.util.OptionalDouble;
 import noctuary.draw.IntervalPlot.Tone;
 import noctuary.review.Change;
 import noctuary.review.ChangeKind;
+import noctuary.review.Influence;
 import noctuary.review.Measure;
+import noctuary.review.MeasureReview;
 import noctuary.review.Verdict;
 
 /** Verdicts and measures as printed. */
@@ -50,6 +52,19 @@ final class ReviewText {
             case WAY -> "Way of working";
             case CHOICE -> "Processing choice";
         };
+    }
+
+    /** Whether pictures are compared, made with a step and without, and no nights. */
+    static boolean ofPictures(MeasureReview review) {
+        return review.nights().measure().follows().contains(Influence.STEPS);
+    }
+
+    static String before(boolean pictures) {
+        return pictures ? "without" : "before";
+    }
+
+    static String after(boolean pictures) {
+        return pictures ? "with" : "after";
     }
 
     /** To three figures, with the unit. */

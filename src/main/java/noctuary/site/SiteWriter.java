@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import noctuary.entry.Settings;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
@@ -19,13 +22,23 @@ public final class SiteWriter {
     private final Templates templates;
     private final Assets assets;
     private final Path output;
+    private final Former former;
+    private final List<Page> pages = new ArrayList<>();
 
-    private SiteWriter(SiteContent content, Path ownTemplates, Path output) throws IOException {
+    private SiteWriter(SiteContent content, Path ownTemplates, Path output, Former former) throws IOException {
         this.content = content;
         this.templates = new Templates(ownTemplates);
         this.assets = new Assets(ownTemplates);
         this.output = output;
+        this.former = former;
     }
+
+    /**
+     * A page to be made.
+     *
+     * @param shown stands for all that it shows; empty for a page that is made each time
+     */
+    private record Page(Address address, String template, Supplier<Record> model, String shown) {}
 
     /**
      * @param ownTemplates the keeper's template folder, which may be missing; a file there replaces ours
@@ -33,7 +46,12 @@ public final class SiteWriter {
      * @throws IOException when the folder cannot be written
      */
     public static void write(SiteContent content, Path ownTemplates, Path output) throws IOException {
-        new SiteWriter(content, ownTemplates, output).writeAll();
+        write(content, ownTemplates, output, Former.none());
+    }
+
+    /** As {@link #write(SiteContent, Path, Path)}, with pages of the former site where nothing they show has changed. */
+    public static void write(SiteContent content, Path ownTemplates, Path output, Former former) throws IOException {
+        new SiteWriter(content, ownTemplates, output, former).writeAll();
     }
 
     private void writeAll() throws IOException {
@@ -45,59 +63,65 @@ public final class SiteWriter {
         for (String stylesheet : Assets.STYLESHEETS) {
             put(stylesheet, assets.read(stylesheet));
         }
-        put(Assets.SCRIPT, assets.read(Assets.SCRIPT));
+        for (String script : Assets.SCRIPTS) {
+            put(script, assets.read(script));
+        }
         for (Map.Entry<String, String> file : downloads.files().entrySet()) {
             put(file.getKey(), file.getValue().getBytes(StandardCharsets.UTF_8));
         }
-        page(Address.JOURNAL, "journal.ftlh", new JournalPages(ledger, heads, charts).page());
-        page(Address.NIGHTS, "nights.ftlh", new NightPages(ledger, heads, charts).page());
-        page(Address.CHOICES, "choices.ftlh", new ChoicePages(ledger, heads).page());
-        page(Address.METHOD, "method.ftlh", method(heads));
-        page(Address.DOWNLOADS, "data.ftlh", downloads.page(heads));
+        page(Address.JOURNAL, "journal.ftlh", () -> new JournalPages(ledger, heads, charts).page());
+        page(Address.NIGHTS, "nights.ftlh", () -> new NightPages(ledger, heads, charts).page());
+        page(Address.CHOICES, "choices.ftlh", () -> new ChoicePages(ledger, heads).page());
+        page(Address.METHOD, "method.ftlh", () -> method(heads));
+        page(Address.DOWNLOADS, "data.ftlh", () -> downloads.page(heads));
         FindPages find = new FindPages(ledger);
         put(FindPages.WORDS, find.words().getBytes(StandardCharsets.UTF_8));
-        page(Address.FIND, "find.ftlh", find.page(heads));
+        page(Address.FIND, "find.ftlh", () -> find.page(heads));
         lessons(new LessonPages(ledger, heads), new SheetPages(ledger, heads));
-        entries(new EntryPages(ledger, heads, charts));
+        entries(ledger, new EntryPages(ledger, heads, charts));
         targets(new TargetPages(ledger, heads, charts));
         rigs(new RigPages(ledger, heads, charts));
         changes(new ChangePages(ledger, heads));
+        makeAll();
     }
 
-    private void entries(EntryPages pages) throws IOException {
+    private void entries(Ledger ledger, EntryPages entries) {
+        EntryShown shown = new EntryShown(ledger);
         for (int i = 0; i < content.entries().size(); i++) {
+            int at = i;
             String slug = content.entries().get(i).entry().slug();
-            page(Address.entry(slug), "entry.ftlh", pages.page(i));
+            String all = shown.of(at, entries.changes(at));
+            pages.add(new Page(Address.entry(slug), "entry.ftlh", () -> entries.page(at), all));
         }
     }
 
-    private void lessons(LessonPages lessons, SheetPages sheets) throws IOException {
-        page(Address.LESSONS, "lessons.ftlh", lessons.page());
-        page(Address.SHEET, "sheet.ftlh", sheets.page(Address.SHEET, sheets.newest()));
+    private void lessons(LessonPages lessons, SheetPages sheets) {
+        page(Address.LESSONS, "lessons.ftlh", lessons::page);
+        page(Address.SHEET, "sheet.ftlh", () -> sheets.page(Address.SHEET, sheets.newest()));
         for (TargetSheet target : content.targets()) {
             Address here = Address.sheet(target.id());
-            page(here, "sheet.ftlh", sheets.page(here, Optional.of(target)));
+            page(here, "sheet.ftlh", () -> sheets.page(here, Optional.of(target)));
         }
     }
 
-    private void targets(TargetPages pages) throws IOException {
-        page(Address.TARGETS, "targets.ftlh", pages.index());
+    private void targets(TargetPages pages) {
+        page(Address.TARGETS, "targets.ftlh", pages::index);
         for (TargetSheet target : content.targets()) {
-            page(Address.target(target.id()), "target.ftlh", pages.page(target));
+            page(Address.target(target.id()), "target.ftlh", () -> pages.page(target));
         }
     }
 
-    private void rigs(RigPages pages) throws IOException {
-        page(Address.RIGS, "rigs.ftlh", pages.index());
+    private void rigs(RigPages pages) {
+        page(Address.RIGS, "rigs.ftlh", pages::index);
         for (RigSheet rig : content.rigs().values()) {
-            page(Address.rig(rig.note().id()), "rig.ftlh", pages.page(rig));
+            page(Address.rig(rig.note().id()), "rig.ftlh", () -> pages.page(rig));
         }
     }
 
-    private void changes(ChangePages pages) throws IOException {
-        page(Address.CHANGES, "changes.ftlh", pages.index());
+    private void changes(ChangePages pages) {
+        page(Address.CHANGES, "changes.ftlh", pages::index);
         for (Review review : content.reviews()) {
-            page(Address.change(review.change().id()), "change.ftlh", pages.page(review));
+            page(Address.change(review.change().id()), "change.ftlh", () -> pages.page(review));
         }
     }
 
@@ -106,8 +130,30 @@ public final class SiteWriter {
         return new MethodPage(heads.of(Address.METHOD, "Method", description), Methods.contents());
     }
 
-    private void page(Address address, String template, Record model) throws IOException {
-        put(address.path(), templates.fill(template, model).getBytes(StandardCharsets.UTF_8));
+    private void page(Address address, String template, Supplier<Record> model) {
+        pages.add(new Page(address, template, model, ""));
+    }
+
+    /** On all cores; of several faults the one of the first page is told. */
+    private void makeAll() throws IOException {
+        Optional<IOException> fault =
+                pages.parallelStream().map(this::make).flatMap(Optional::stream).findFirst();
+        if (fault.isPresent()) {
+            throw fault.get();
+        }
+    }
+
+    private Optional<IOException> make(Page page) {
+        String path = page.address().path();
+        if (former.take(path, page.shown(), output)) {
+            return Optional.empty();
+        }
+        try {
+            put(path, templates.fill(page.template(), page.model().get()).getBytes(StandardCharsets.UTF_8));
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of(e);
+        }
     }
 
     private void put(String path, byte[] bytes) throws IOException {

@@ -1,12 +1,12 @@
 package noctuary.site;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import noctuary.measure.CourseFrame;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.FrameReport;
@@ -21,12 +21,9 @@ final class Tables {
         this.ledger = ledger;
     }
 
-    List<Map<String, Object>> entries() {
+    Stream<Map<String, Object>> entries() {
         EntryRecords records = new EntryRecords(ledger);
-        return ledger.content().entries().stream()
-                .map(records::of)
-                .map(Tables::row)
-                .toList();
+        return ledger.content().entries().stream().map(records::of).map(Tables::row);
     }
 
     private static Map<String, Object> row(EntryRecord entry) {
@@ -58,14 +55,9 @@ final class Tables {
                 .collect(Collectors.joining("; "));
     }
 
-    List<Map<String, Object>> frames() {
-        List<Map<String, Object>> rows = new ArrayList<>();
-        for (EntrySheet sheet : ledger.content().entries()) {
-            for (int i = 0; i < sheet.frames().size(); i++) {
-                rows.add(row(sheet, i));
-            }
-        }
-        return rows;
+    Stream<Map<String, Object>> frames() {
+        return ledger.content().entries().stream()
+                .flatMap(sheet -> IntStream.range(0, sheet.frames().size()).mapToObj(i -> row(sheet, i)));
     }
 
     private Map<String, Object> row(EntrySheet sheet, int at) {

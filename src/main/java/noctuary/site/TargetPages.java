@@ -7,6 +7,7 @@ import noctuary.measure.Figure;
 import noctuary.measure.TargetSheet;
 import noctuary.site.page.Link;
 import noctuary.site.page.Plate;
+import noctuary.site.page.SkyPart;
 import noctuary.site.page.TargetPage;
 import noctuary.site.page.TargetsPage;
 import noctuary.sky.Catalogue;
@@ -54,22 +55,36 @@ final class TargetPages {
                 + (seconds(attempts) > 0 ? Numerals.duration(seconds(attempts)) + " in all" : "exposure not known")
                 + spanPhrase(attempts) + ".";
         Alignments alignments = new Alignments(ledger, here, target);
-        Rows rows = new Rows(ledger, here);
+        SkyPart sky = SkyParts.of(ledger, here, target);
         return new TargetPage(
                 heads.of(here, target.name(), target.name() + ": " + summary),
                 target.name(),
                 summary,
                 attempts.size() > 1 ? charts.growth(here, attempts) : null,
                 Catalogue.find(target.name()).map(new Frames(ledger)::around).orElse(null),
-                alignments.patch(),
+                sky == null || sky.views().isEmpty() ? alignments.patch() : "",
+                sky,
                 target.attempts().stream()
                         .flatMap(attempt -> ledger.entry(attempt.slug()).stream()
-                                .map(sheet -> new TargetPage.Attempt(
-                                        rows.row(sheet),
-                                        attempt.slug().equals(target.reference()),
-                                        alignments.view(attempt, sheet),
-                                        alignments.laid(attempt, sheet))))
+                                .map(sheet -> attempt(alignments, here, attempt, sheet, sky)))
                         .toList());
+    }
+
+    private TargetPage.Attempt attempt(
+            Alignments alignments, Address here, TargetSheet.Attempt attempt, EntrySheet sheet, SkyPart sky) {
+        SkyPart.Shown shown = sky == null
+                ? null
+                : sky.views().stream()
+                        .filter(view -> view.slug().equals(attempt.slug()))
+                        .map(SkyPart.View::alike)
+                        .findFirst()
+                        .orElse(null);
+        return new TargetPage.Attempt(
+                new Rows(ledger, here).row(sheet),
+                alignments.isReference(attempt),
+                shown,
+                shown == null ? alignments.view(attempt, sheet) : null,
+                alignments.laid(attempt, sheet));
     }
 
     private List<EntrySheet> attempts(TargetSheet target) {

@@ -28,7 +28,7 @@ public record StarField(
         Optional<FieldModel> model,
         Optional<String> whyNot) {
     public StarField {
-        stars = List.copyOf(stars);
+        stars = stars instanceof KeptStars ? stars : List.copyOf(stars);
         zones = List.copyOf(zones);
     }
 
@@ -42,7 +42,15 @@ public record StarField(
         return new Measurement(plane, conditions).run();
     }
 
+    /** The same field with another list of its stars. */
+    public StarField with(List<Star> others) {
+        return new StarField(
+                background, others, saturated, fwhmPx, ellipticity, halfFluxRadiusPx, moffatBeta, zones, model, whyNot);
+    }
+
     public long measured() {
-        return stars.stream().filter(Star::measured).count();
+        return stars instanceof KeptStars kept
+                ? kept.measured()
+                : stars.stream().filter(Star::measured).count();
     }
 }

@@ -1,6 +1,7 @@
 package noctuary.stats;
 
 import java.util.OptionalInt;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * How many values on each side show a shift, for normal values and a two-sided test by Student's t. A shift d is in
@@ -8,6 +9,7 @@ import java.util.OptionalInt;
  */
 public final class Power {
     private static final double TINY = 1e-10;
+    private static final int MOST_STEPS = 100;
 
     private Power() {}
 
@@ -41,20 +43,15 @@ public final class Power {
 
     /** The smallest shift that so many values on the two sides show with at least {@code power}. */
     public static double detectable(int before, int after, double power, double level) {
-        double low = 0;
+        int df = before + after - 2;
+        double t = StudentTest.quantile(1 - level / 2, df);
         double high = 1;
-        while (unpaired(high, before, after, level) < power) {
+        while (beyond(t, df, high) < power) {
             high *= 2;
         }
-        while (high - low > TINY * high) {
-            double middle = (low + high) / 2;
-            if (unpaired(middle, before, after, level) < power) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return high;
+        double delta =
+                new BracketingNthOrderBrentSolver(TINY, 5).solve(MOST_STEPS, d -> beyond(t, df, d) - power, 0, high);
+        return delta / Math.sqrt((double) before * after / (before + after));
     }
 
     private interface Chance {
@@ -79,8 +76,10 @@ public final class Power {
     }
 
     private static double of(double noncentrality, int df, double level) {
-        double t = StudentTest.quantile(1 - level / 2, df);
-        double delta = Math.abs(noncentrality);
+        return beyond(StudentTest.quantile(1 - level / 2, df), df, Math.abs(noncentrality));
+    }
+
+    private static double beyond(double t, int df, double delta) {
         return 1 - NoncentralT.below(t, df, delta) + NoncentralT.below(-t, df, delta);
     }
 }

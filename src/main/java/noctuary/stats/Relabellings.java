@@ -1,5 +1,6 @@
 package noctuary.stats;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -11,27 +12,58 @@ import java.util.SplittableRandom;
  * @param swaps labels moved, 0 for the true ones
  * @param exact whether these are all relabellings, not a random selection of them
  */
-record Relabellings(double[] losses, int[] swaps, boolean exact) {
+record Relabellings(double[] losses, int[] swaps, boolean exact) implements Labels {
     /** All of them up to this many; beyond, a selection. */
     static final int ALL_UP_TO = 20_000;
 
     /** Selected ones, the true labels included. */
     static final int SELECTED = 10_000;
 
-    static Relabellings of(List<Block> blocks, long seed) {
-        double all = 1;
-        for (Block block : blocks) {
-            all *= block.relabellings();
-        }
-        return all <= ALL_UP_TO ? all(blocks) : selected(blocks, seed);
-    }
-
-    private static Relabellings all(List<Block> blocks) {
+    /** Every one of them; for a few blocks of few values. */
+    static Relabellings all(List<Block> blocks) {
         Relabellings product = new Relabellings(new double[1], new int[1], true);
         for (Block block : blocks) {
             product = product.times(BlockLabels.all(block));
         }
         return product;
+    }
+
+    @Override
+    public double count() {
+        return losses.length;
+    }
+
+    @Override
+    public double largest() {
+        return Arrays.stream(losses).map(Math::abs).max().orElse(0);
+    }
+
+    @Override
+    public double atMost(double loss) {
+        return Arrays.stream(losses).filter(l -> l <= loss).count();
+    }
+
+    /** Between two ranks in proportion. */
+    @Override
+    public double typical(double rank) {
+        double[] sorted = ascending();
+        double place = Math.min(Math.max(rank - 1, 0), sorted.length - 1);
+        int below = (int) Math.floor(place);
+        int above = Math.min(below + 1, sorted.length - 1);
+        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+    }
+
+    private double[] ascending() {
+        double[] values = new double[losses.length];
+        int count = 0;
+        for (int i = 0; i < values.length; i++) {
+            if (swaps[i] > 0) {
+                values[count++] = losses[i] / swaps[i];
+            }
+        }
+        double[] sorted = Arrays.copyOf(values, count);
+        Arrays.sort(sorted);
+        return sorted;
     }
 
     private Relabellings times(Relabellings other) {
@@ -45,7 +77,7 @@ record Relabellings(double[] losses, int[] swaps, boolean exact) {
         return new Relabellings(sums, moved, true);
     }
 
-    private static Relabellings selected(List<Block> blocks, long seed) {
+    static Relabellings selected(List<Block> blocks, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         double[] sums = new double[SELECTED];
         int[] moved = new int[SELECTED];

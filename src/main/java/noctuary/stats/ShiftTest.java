@@ -2,6 +2,7 @@ package noctuary.stats;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The mean shift of after over before inside blocks, and what chance relabellings make of it. One block compares two
@@ -12,7 +13,8 @@ import java.util.List;
  * these typical values cut the line into pieces that hold the true shift with equal probability (Hartigan 1969, JASA 64,
  * 1303; Tritchler 1984, JASA 79, 200), also for a random selection of relabellings. The interval runs between the values
  * that cut off α/2 on each side, interpolated linearly between neighbours; when there are too few of them, between the
- * outermost, with the coverage that has.
+ * outermost, with the coverage that has. All relabellings are compared where they can be listed or counted by halves, which
+ * twelve values against twelve can; else a random selection.
  *
  * @param pOfSize share of the relabellings whose statistic is at least as far from its mean
  * @param p twice the smaller tail; below α just when the interval at 1 - α leaves out zero (but for interpolation)
@@ -28,7 +30,7 @@ public record ShiftTest(
         double p,
         double pOfSize,
         double smallestP,
-        int relabellings,
+        double relabellings,
         boolean exact) {
     /** Sums that differ by less than this share of the largest are equal but for rounding. */
     private static final double ROUNDING = 1e-11;
@@ -41,32 +43,31 @@ public record ShiftTest(
         if (blocks.isEmpty()) {
             throw new IllegalArgumentException("no blocks");
         }
-        Relabellings labels = Relabellings.of(blocks, seed);
+        double all = relabellings(blocks);
+        Labels labels = labels(blocks, all, seed);
         double weight = blocks.stream().mapToDouble(Block::weight).sum();
         double shift = blocks.stream().mapToDouble(ShiftTest::weighted).sum() / weight;
-        double[] typical = typical(labels);
-        int all = labels.losses().length;
-        double rank = Math.max((1 - level) / 2 * all, 1);
-        boolean any = typical.length > 0;
+        double rank = Math.max((1 - level) / 2 * labels.count(), 1);
+        boolean any = labels.count() > 1;
         return new ShiftTest(
                 shift,
-                any ? ordered(typical, rank) : Double.NEGATIVE_INFINITY,
-                any ? ordered(typical, typical.length + 1 - rank) : Double.POSITIVE_INFINITY,
-                1 - 2 * rank / all,
+                any ? labels.typical(rank) : Double.NEGATIVE_INFINITY,
+                any ? labels.typical(labels.count() - rank) : Double.POSITIVE_INFINITY,
+                1 - 2 * rank / labels.count(),
                 tails(labels),
                 ofSize(labels, shift * weight),
                 smallestP(blocks),
-                all,
+                labels.count(),
                 labels.exact());
     }
 
     /** The smallest two-sided p that the numbers on both sides allow. */
     public static double smallestP(List<Block> blocks) {
-        double all = 1;
-        for (Block block : blocks) {
-            all *= block.relabellings();
-        }
-        return Math.min(1, 2 / all);
+        return Math.min(1, 2 / relabellings(blocks));
+    }
+
+    private static double relabellings(List<Block> blocks) {
+        return blocks.stream().mapToDouble(Block::relabellings).reduce(1, (a, b) -> a * b);
     }
 
     private static double weighted(Block block) {
@@ -74,43 +75,26 @@ public record ShiftTest(
         return block.weight() * (after - Arrays.stream(block.before()).average().orElseThrow());
     }
 
-    private static double[] typical(Relabellings labels) {
-        double[] values = new double[labels.losses().length];
-        int count = 0;
-        for (int i = 0; i < values.length; i++) {
-            if (labels.swaps()[i] > 0) {
-                values[count++] = labels.losses()[i] / labels.swaps()[i];
-            }
+    private static Labels labels(List<Block> blocks, double all, long seed) {
+        if (all <= Relabellings.ALL_UP_TO) {
+            return Relabellings.all(blocks);
         }
-        double[] sorted = Arrays.copyOf(values, count);
-        Arrays.sort(sorted);
-        return sorted;
+        Optional<Halves> halves = Halves.of(blocks);
+        return halves.isPresent() ? halves.get() : Relabellings.selected(blocks, seed);
     }
 
-    /** The value of a rank from 1, between two ranks in proportion. */
-    private static double ordered(double[] sorted, double rank) {
-        double place = Math.min(Math.max(rank - 1, 0), sorted.length - 1);
-        int below = (int) Math.floor(place);
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+    private static double tails(Labels labels) {
+        double slack = ROUNDING * labels.largest();
+        double above = labels.atMost(slack);
+        double below = labels.count() - labels.atMost(Math.nextDown(-slack));
+        return Math.min(1, 2 * Math.min(above, below) / labels.count());
     }
 
-    private static double tails(Relabellings labels) {
-        double slack = slack(labels);
-        long above = Arrays.stream(labels.losses()).filter(l -> l <= slack).count();
-        long below = Arrays.stream(labels.losses()).filter(l -> l >= -slack).count();
-        return Math.min(1, 2.0 * Math.min(above, below) / labels.losses().length);
-    }
-
-    private static double ofSize(Relabellings labels, double statistic) {
-        double slack = slack(labels);
-        return Arrays.stream(labels.losses())
-                        .filter(l -> Math.abs(statistic - l) >= Math.abs(statistic) - slack)
-                        .count()
-                / (double) labels.losses().length;
-    }
-
-    private static double slack(Relabellings labels) {
-        return ROUNDING * Arrays.stream(labels.losses()).map(Math::abs).max().orElse(0);
+    /** The relabelled statistic is the true one less the loss: as far out on the other side is a loss of twice the true one. */
+    private static double ofSize(Labels labels, double statistic) {
+        double slack = ROUNDING * labels.largest();
+        double low = Math.min(0, 2 * statistic) + slack;
+        double high = Math.max(0, 2 * statistic) - slack;
+        return Math.min(1, (labels.atMost(low) + labels.count() - labels.atMost(Math.nextDown(high))) / labels.count());
     }
 }

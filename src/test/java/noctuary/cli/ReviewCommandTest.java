@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import noctuary.measure.FrameDraft;
 import noctuary.review.PlantedJournal;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -146,6 +147,18 @@ class ReviewCommandTest {
         journal.night("2025-05-24", "heron", "terrace", "M 51", 0.6);
         assertThat(run("wren", "heron")).isZero();
         assertThat(out.toString()).contains("TOO FEW NIGHTS: There is no night before yet.");
+    }
+
+    @Test
+    void aRigWithoutPixelSizeSaysWhatIsMissing() {
+        journal.file("rigs/heron.md", "---", "name: Heron", "in use: 2025-05-20 on", "---")
+                .night("2025-05-01", "wren", "terrace", "M 51", 0.8);
+        journal.small()
+                .entry("b", "target: M 51", "rig: heron", "site: terrace", "frames: ['*.fits']")
+                .frame("b", "f.fits", FrameDraft.stars(3, 5).card("DATE-OBS", "'2025-09-10T22:00:00'"));
+        run("wren", "heron");
+        assertThat(out.toString().replaceAll("\\s+", " "))
+                .contains("Star FWHM: There is no frame or stack; the image scale is not known (on either side).");
     }
 
     @Test

@@ -91,7 +91,9 @@ class PlantedAmountsTest {
             for (double[] place : sky.emptyPlaces(planted)) {
                 PlantedSky.add(linear, new double[] {place[0], place[1], PlantedSky.flux(30)}, 1);
             }
-            StarFates fates = PlantedSky.effect(sky.pixels(), Steps.stretch(linear, 40, 0.15)).fates().orElseThrow();
+            StarFates fates = PlantedSky.effect(sky.pixels(), Steps.stretch(linear, 40, 0.15))
+                    .fates()
+                    .orElseThrow();
             double share = 100.0 * fates.lost() / (fates.lost() + fates.kept());
             assertThat(share).isCloseTo(100.0 * taken / sky.stars().size(), within(5.0));
             assertThat(fates.invented()).isEqualTo(planted);

@@ -45,7 +45,7 @@ class FileFinderTest {
     }
 
     private List<String> find(String... patterns) {
-        var finder = new FileFinder(new Reach(root, Map.of("main", dir.resolve("archive"))));
+        var finder = new FileFinder(new Reach(root, Map.of("main", dir.resolve("archive")), new Trail(root)));
         List<Typed<String>> typed = List.of(patterns).stream()
                 .map(pattern -> new Typed<>(pattern, "entries/m27/entry.md", 3, "frames", pattern))
                 .toList();

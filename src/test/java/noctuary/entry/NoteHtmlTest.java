@@ -76,7 +76,7 @@ class NoteHtmlTest {
             Path real = root.toRealPath();
             var margin = new Margin("entries/n.md", new Ledger());
             var note = new Note(new Node.Mapping(List.of(), 1, true), body, 1);
-            return NoteHtml.of(note, new NoteLinks(real, real, Map.of(), margin), margin)
+            return NoteHtml.of(note, new NoteLinks(real, real, new Trail(real), Map.of(), margin), margin)
                     .html();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -115,4 +115,20 @@ class StretchTest {
             }
         }
     }
+
+    /** The same light in two exposures, one twice as long and over a brighter sky. */
+    @Test
+    void alikeTheSameLightIsTheSameGreyAndTheSkyAsWell() {
+        Stretch one = new Stretch(List.of(new Stretch.Channel(500, 1)), 45, 20, 3000, 10);
+        Stretch two = new Stretch(List.of(new Stretch.Channel(1700, 1)), 62, 30, 7000, 14);
+        List<Stretch> alike = Stretch.alike(List.of(one, two), new double[] {1, 0.5});
+        for (double light : new double[] {0, 40, 300, 2000}) {
+            float[] first = {(float) (500 + light)};
+            float[] second = {(float) (1700 + 2 * light)};
+            alike.get(0).tone(first);
+            alike.get(1).tone(second);
+            assertThat(second[0]).isCloseTo(first[0], within(1e-6f));
+        }
+        assertThat(alike.get(1).noise()).isEqualTo(7);
+    }
 }

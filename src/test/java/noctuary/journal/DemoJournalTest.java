@@ -15,6 +15,8 @@ import noctuary.fact.Problem;
 import noctuary.site.HtmlValidity;
 import noctuary.site.SiteHarm;
 import noctuary.site.SiteLinks;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -128,5 +130,26 @@ class DemoJournalTest {
     @Test
     void nothingOnAnyPageCanDoHarm() throws Exception {
         assertThat(SiteHarm.found(site)).isEmpty();
+    }
+
+    /** The page, its style sheets and scripts, and every picture that loads before it is scrolled to, the widest taken. */
+    @Test
+    void theFirstViewOfAnEntryIsLight() throws Exception {
+        try (Stream<Path> pages = Files.list(site.resolve("entries"))) {
+            for (Path page : pages.map(p -> p.resolve("index.html")).toList()) {
+                assertThat(FirstView.bytes(page)).as(page.toString()).isBetween(40_000L, 600_000L);
+            }
+        }
+    }
+
+    @Test
+    void attemptsOnOneTargetLieOnOneGrid() throws Exception {
+        Document page = Jsoup.parse(Files.readString(site.resolve("targets/m-51/index.html")));
+        assertThat(page.select(".sky-list li")).hasSize(3);
+        assertThat(page.select(".sky-two img").eachAttr("width"))
+                .hasSize(2)
+                .containsOnly(page.select(".sky-two img").attr("width"));
+        assertThat(page.select(".cuts tbody tr")).hasSize(3);
+        assertThat(page.select(".cuts td img")).hasSize(15);
     }
 }

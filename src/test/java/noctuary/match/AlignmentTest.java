@@ -107,7 +107,8 @@ class AlignmentTest {
         double best = 0;
         for (int i = 0; i < PAIRS; i++) {
             StarPairs pair = StarPairs.whole(random);
-            found += Math.pow(pair.errorPx(Alignment.find(pair.from(), pair.to()).orElseThrow()), 2) / PAIRS;
+            found +=
+                    Math.pow(pair.errorPx(Alignment.find(pair.from(), pair.to()).orElseThrow()), 2) / PAIRS;
             best += Math.pow(BestFit.of(pair).drawnPx(), 2) / PAIRS;
         }
         assertThat(Math.sqrt(found)).isLessThan(0.15).isLessThan(1.05 * Math.sqrt(best));

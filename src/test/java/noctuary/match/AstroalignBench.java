@@ -33,7 +33,8 @@ final class AstroalignBench {
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
         if (arguments.length == 3) {
-            StarPairs pair = row(arguments[0], Integer.parseInt(arguments[1]) + 1).get(Integer.parseInt(arguments[1]));
+            StarPairs pair =
+                    row(arguments[0], Integer.parseInt(arguments[1]) + 1).get(Integer.parseInt(arguments[1]));
             System.out.println(Tried.ours(pair).line());
             return;
         }
@@ -91,7 +92,8 @@ final class AstroalignBench {
     }
 
     private static void print(String name, List<StarPairs> pairs, List<Tried> tried) {
-        double[] times = tried.stream().mapToDouble(Tried::milliseconds).sorted().toArray();
+        double[] times =
+                tried.stream().mapToDouble(Tried::milliseconds).sorted().toArray();
         int[] straight = straight(pairs);
         double[] good = Arrays.stream(straight)
                 .mapToDouble(i -> tried.get(i).errorPx())

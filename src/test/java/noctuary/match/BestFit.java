@@ -27,8 +27,12 @@ record BestFit(double expectedPx, double drawnPx, double residualPx) {
                         weight.length,
                         pair.truth().mirrored())
                 .alignment(weight.length, 0);
-        double squares = shared.stream().mapToDouble(s -> 2 * variance(pair, s)).average().orElseThrow();
-        return new BestFit(pair.finer() * expected(pair, weight), pair.errorPx(fitted), pair.finer() * Math.sqrt(squares));
+        double squares = shared.stream()
+                .mapToDouble(s -> 2 * variance(pair, s))
+                .average()
+                .orElseThrow();
+        return new BestFit(
+                pair.finer() * expected(pair, weight), pair.errorPx(fitted), pair.finer() * Math.sqrt(squares));
     }
 
     /** Of one coordinate of the distance, square pixels of the second list. */

@@ -7,7 +7,8 @@ import java.util.stream.IntStream;
 import noctuary.review.SimulatedJournal.Plan;
 
 /**
- * How often a review flatters, and how often it sees, on simulated journals; run as a main class. The first argument is the
+ * How often a review flatters, and how often it sees, on simulated journals; run as a main class. Rows are printed as they
+ * are done, those asked about most first. The first argument is the
  * number of journals a row, 2000 unless given; the second, if any, the beginning of the rows wanted.
  */
 final class CalibrationBench {
@@ -33,14 +34,14 @@ final class CalibrationBench {
                 "naive",
                 "nvAny");
         row(wanted, 0, journals);
+        row(wanted, "12 pairs by target", new Plan(12, 12, 0, true), journals);
+        row(wanted, "12 and 12", new Plan(12, 12, 0.2, false), journals);
+        row(wanted, "12 pairs by target", new Plan(12, 12, 0.2, true), journals);
         for (int nights : new int[] {2, 3, 4, 5, 6, 8, 12, 20}) {
             row(wanted, nights + " and " + nights, new Plan(nights, nights, 0, false), journals);
         }
         row(wanted, "4 and 12", new Plan(4, 12, 0, false), journals);
-        row(wanted, "12 pairs by target", new Plan(12, 12, 0, true), journals);
         row(wanted, 0.2, journals);
-        row(wanted, "12 and 12", new Plan(12, 12, 0.2, false), journals);
-        row(wanted, "12 pairs by target", new Plan(12, 12, 0.2, true), journals);
     }
 
     /** Any number of nights from 2 to 20 on either side. */
@@ -90,5 +91,6 @@ final class CalibrationBench {
 
     private static void print(String format, Object... values) {
         System.out.printf(Locale.ROOT, format, values);
+        System.out.flush();
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import noctuary.keep.Memo;
 import noctuary.measure.FrameDraft;
 import noctuary.stars.sim.Dice;
 import noctuary.stars.sim.SkySimulator;
@@ -55,7 +56,7 @@ class DepthsTest {
     }
 
     private DepthPair pair() {
-        List<DepthPair> pairs = Depths.of(journal.change("rig-heron-2025-08-01"));
+        List<DepthPair> pairs = Depths.of(journal.change("rig-heron-2025-08-01"), Memo.NONE);
         assertThat(pairs).hasSize(1);
         return pairs.get(0);
     }
@@ -96,6 +97,6 @@ class DepthsTest {
         journal.small()
                 .entry("b", "target: M 51", "rig: heron", "site: terrace", "frames: ['*.fits']")
                 .frame("b", "f.fits", FrameDraft.stars(3, 5).card("DATE-OBS", "'2025-09-10T22:00:00'"));
-        assertThat(Depths.of(journal.change("rig-heron-2025-08-01"))).isEmpty();
+        assertThat(Depths.of(journal.change("rig-heron-2025-08-01"), Memo.NONE)).isEmpty();
     }
 }

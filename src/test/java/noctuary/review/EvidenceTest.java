@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import noctuary.measure.FrameDraft;
 import noctuary.stars.sim.SkySimulator;
@@ -47,14 +48,14 @@ class EvidenceTest {
     }
 
     private MeasureNights nights(String measure, String change) {
-        return Evidence.of(journal.change(change)).measures().stream()
+        return Evidence.of(journal.change(change), List.of()).measures().stream()
                 .filter(m -> m.measure().id().equals(measure))
                 .findFirst()
                 .orElseThrow();
     }
 
     private String why(String measure, String change) {
-        return Evidence.of(journal.change(change)).absent().stream()
+        return Evidence.of(journal.change(change), List.of()).absent().stream()
                 .filter(m -> m.measure().id().equals(measure))
                 .findFirst()
                 .orElseThrow()

@@ -4,14 +4,18 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.EntrySheets;
+import noctuary.measure.MeasuredFiles;
 import noctuary.measure.Meter;
 import noctuary.measure.RigSheet;
 import noctuary.measure.RigSheets;
 import noctuary.measure.SmallJournal;
+import noctuary.measure.VersionSheet;
+import noctuary.measure.VersionSheets;
 
 /** A journal on disk with the rigs wren and heron (whose spacer changes on 2025-08-01) and the sites terrace and ridge. */
 public final class PlantedJournal {
@@ -78,8 +82,14 @@ public final class PlantedJournal {
     }
 
     public Reviews reviews() {
+        VersionSheets versions =
+                new VersionSheets(new MeasuredFiles(root().resolve(".noctuary")), root().resolve(".noctuary"));
+        return reviews(sheet -> versions.of(sheet.entry()));
+    }
+
+    Reviews reviews(Function<EntrySheet, List<VersionSheet>> versions) {
         Journal read = read();
-        return Reviews.of(read, sheets(read), rigs(read));
+        return Reviews.of(read, sheets(read), rigs(read), versions);
     }
 
     List<Change> changes() {

@@ -22,10 +22,10 @@ import noctuary.stats.StudentTest;
  * @param covered of them that hold the truth
  * @param judged intervals behind a verdict other than too few or confounded
  * @param judgedCovered of them that hold the truth
- * @param rank p of the exact rank test of the first measure reaches the level; signed ranks for pairs
+ * @param rank p of the exact rank test of the first measure reaches the level, downwards; signed ranks for pairs
  * @param relabelled the exact test of means of the night values as they are
  * @param logs the exact test of means of their logarithms
- * @param logsHolm the test before this one, of all measures together by Holm, says anything of the first
+ * @param logsHolm the test before this one, of all measures together by Holm, says "less" of the first
  * @param naive Welch's test over frames finds something in the first measure
  * @param naiveAny the same in any measure without a true change, by Holm
  */
@@ -76,9 +76,9 @@ record Tally(
                 intervals[3],
                 one(first.verdict() == Verdict.TOO_FEW),
                 one(first.verdict() == Verdict.CONFOUNDED),
-                one(gains && rank(journal, 0, plan.paired()) <= ALPHA),
-                one(gains && relabelled(journal, 0, plan.paired(), Scale.PLAIN) <= ALPHA),
-                one(gains && relabelled(journal, 0, plan.paired(), Scale.LOG) <= ALPHA),
+                one(gains && rank(journal, plan.paired())),
+                one(gains && gain(relabelled(journal, 0, plan.paired(), Scale.PLAIN))),
+                one(gains && gain(relabelled(journal, 0, plan.paired(), Scale.LOG))),
                 one(gains && logsHolm(journal, plan.paired())),
                 one(naive(journal.frames()) <= ALPHA),
                 one(naiveAny(journal, plan.gain() == 0 ? 0 : MOVED)));
@@ -142,19 +142,26 @@ record Tally(
         return nights.stream().mapToDouble(n -> scale.of(n.value())).toArray();
     }
 
-    private static double rank(SimulatedJournal journal, int m, boolean paired) {
-        double[] before = values(journal.measures().get(m).before(), Scale.LOG);
-        double[] after = values(journal.measures().get(m).after(), Scale.LOG);
+    /** Less, and significantly: a test that says "more" has not seen the gain. */
+    private static boolean gain(ShiftTest test) {
+        return test.pOfSize() <= ALPHA && test.shift() < 0;
+    }
+
+    private static boolean rank(SimulatedJournal journal, boolean paired) {
+        double[] before = values(journal.measures().get(0).before(), Scale.LOG);
+        double[] after = values(journal.measures().get(0).after(), Scale.LOG);
         if (!paired) {
-            return RankSum.of(after, before, 0.95).p();
+            RankSum test = RankSum.of(after, before, 0.95);
+            return test.p() <= ALPHA && test.shift() < 0;
         }
         double[] d = IntStream.range(0, before.length)
                 .mapToDouble(i -> after[i] - before[i])
                 .toArray();
-        return SignedRank.of(d, 0.95).p();
+        SignedRank test = SignedRank.of(d, 0.95);
+        return test.p() <= ALPHA && test.shift() < 0;
     }
 
-    private static double relabelled(SimulatedJournal journal, int m, boolean paired, Scale scale) {
+    private static ShiftTest relabelled(SimulatedJournal journal, int m, boolean paired, Scale scale) {
         double[] before = values(journal.measures().get(m).before(), scale);
         double[] after = values(journal.measures().get(m).after(), scale);
         List<Block> blocks = paired
@@ -162,14 +169,15 @@ record Tally(
                         .mapToObj(i -> new Block(new double[] {before[i]}, new double[] {after[i]}))
                         .toList()
                 : List.of(new Block(before, after));
-        return ShiftTest.of(blocks, 0.95, 7).pOfSize();
+        return ShiftTest.of(blocks, 0.95, 7);
     }
 
     private static boolean logsHolm(SimulatedJournal journal, boolean paired) {
         double[] p = IntStream.range(0, journal.measures().size())
-                .mapToDouble(m -> relabelled(journal, m, paired, Scale.LOG))
+                .mapToDouble(m -> relabelled(journal, m, paired, Scale.LOG).pOfSize())
                 .toArray();
-        return Family.holm(p)[0] <= ALPHA;
+        return Family.holm(p)[0] <= ALPHA
+                && relabelled(journal, 0, paired, Scale.LOG).shift() < 0;
     }
 
     private static double naive(double[][] frames) {

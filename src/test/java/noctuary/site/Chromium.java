@@ -11,7 +11,7 @@ import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 
 /** Debian's Chromium without a window, and the page kinds of the fixture's site. */
-final class Chromium {
+public final class Chromium {
     static final List<String> KINDS = List.of(
             "index.html",
             "entries/long-tube/index.html",
@@ -35,7 +35,7 @@ final class Chromium {
     private Chromium() {}
 
     /** The test is skipped where Chromium and its driver are not installed. */
-    static ChromeDriver open() {
+    public static ChromeDriver open() {
         assumeTrue(
                 Files.isExecutable(BINARY) && Files.isExecutable(DRIVER),
                 "no Chromium with its driver here: apt-get install chromium chromium-driver");
@@ -59,7 +59,7 @@ final class Chromium {
     }
 
     /** @param width of the view in CSS pixels; 0 for the window's own */
-    static void narrow(ChromeDriver browser, int width) {
+    public static void narrow(ChromeDriver browser, int width) {
         Map<String, Object> size =
                 Map.of("width", width, "height", width == 0 ? 0 : 800, "deviceScaleFactor", 0, "mobile", false);
         browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", size);

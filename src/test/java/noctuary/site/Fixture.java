@@ -25,6 +25,7 @@ import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
 import noctuary.measure.FrameSheet;
 import noctuary.measure.TargetSheet;
+import noctuary.measure.VersionSheet;
 import noctuary.review.Review;
 import noctuary.review.Reviews;
 
@@ -55,7 +56,8 @@ final class Fixture {
                 Map.of("terrace", terrace()),
                 sheets.stream().map(EntrySheet::entry).toList(),
                 List.of(Problem.fault(
-                        "entries/rigs/wren.md", "line 7, key reducer", "“0,8x” is not a number", "write 0.8")));
+                        "entries/rigs/wren.md", "line 7, key reducer", "“0,8x” is not a number", "write 0.8")),
+                Map.of());
         return new SiteContent(
                 journal,
                 sheets,
@@ -64,11 +66,18 @@ final class Fixture {
                 reviews(journal, sheets),
                 Advice.of(journal, sheets, FixtureRigs.sheets(), Map.of()),
                 FixturePictures.all(),
-                FixtureVersions.all(sheets));
+                FixtureVersions.all(sheets),
+                FixtureSkies.all());
     }
 
     private static List<Review> reviews(Journal journal, List<EntrySheet> sheets) {
-        return Reviews.of(journal, sheets, FixtureRigs.sheets()).all();
+        Map<String, List<VersionSheet>> versions = FixtureVersions.all(sheets);
+        return Reviews.of(
+                        journal,
+                        sheets,
+                        FixtureRigs.sheets(),
+                        sheet -> versions.getOrDefault(sheet.entry().slug(), List.of()))
+                .all();
     }
 
     private static Site terrace() {

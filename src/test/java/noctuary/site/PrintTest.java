@@ -87,7 +87,7 @@ class PrintTest {
         TargetSheet.Attempt lost = new TargetSheet.Attempt("short-tube", 0, absent, absent, absent, false);
         TargetSheet.Attempt reference =
                 ledger.content().targets().get(1).attempts().get(1);
-        TargetSheet target = new TargetSheet("ngc-6888", "NGC 6888", "long-tube", List.of(lost, reference));
+        TargetSheet target = new TargetSheet("not-laid", "NGC 6888", "long-tube", List.of(lost, reference));
         Alignments alignments = new Alignments(ledger, Address.target("ngc-6888"), target);
         assertThat(alignments.laid(lost, ledger.entry("short-tube").orElseThrow()))
                 .isEqualTo("Its stars did not match the reference's: scale from the image scales, not turned.");

@@ -34,7 +34,7 @@ public final class SiteHarm {
     }
 
     private static boolean ours(Element script) {
-        return script.attr("src").matches("(\\.\\./)*assets/site\\.js")
+        return script.attr("src").matches("(\\.\\./)*assets/(site|zoom|sky|stars)\\.js")
                 && script.data().isEmpty();
     }
 

@@ -19,6 +19,7 @@ class PowerTest {
         assertThat(Power.perSide(.01, .8, .05, 1000)).isEmpty();
     }
 
+    /** Roots of the power by scipy's noncentral t, to four figures. */
     @Test
     void detectableShift() {
         int[] nights = {3, 4, 5, 6, 8, 10, 15, 20, 30};

@@ -15,10 +15,19 @@ public record ChoicesPage(Head head, List<Habit> recipe, List<Choice> choices) {
     /**
      * @param summary one sentence
      * @param chart null with nothing to show
+     * @param review of entries with it against those without; null where all or none have it
+     * @param verdict of that review
      * @param gentlest settings that reached a noise, so far
      */
     public record Choice(
-            String id, String name, String summary, Drawing chart, List<Gentlest> gentlest, List<Use> uses) {
+            String id,
+            String name,
+            String summary,
+            Link review,
+            String verdict,
+            Drawing chart,
+            List<Gentlest> gentlest,
+            List<Use> uses) {
         public Choice {
             gentlest = List.copyOf(gentlest);
             uses = List.copyOf(uses);

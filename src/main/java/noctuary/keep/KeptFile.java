@@ -1,4 +1,4 @@
-package noctuary.measure;
+package noctuary.keep;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -6,11 +6,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
 /** A file of the cache, whole or not at all. */
-final class KeptFile {
+public final class KeptFile {
     private KeptFile() {}
 
     /** Does nothing where it cannot be written: a cache that is full or read-only costs time only. */
-    static void write(Path place, byte[] content) {
+    public static void write(Path place, byte[] content) {
         Path draft = null;
         try {
             Files.createDirectories(place.getParent());

@@ -1,0 +1,64 @@
+package noctuary.keep;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+
+/**
+ * Values that were worked out before, by the name of what they are and a key that stands for all they were worked out
+ * from. They must follow from the key alone. Safe for several threads.
+ */
+public final class Memo {
+    /** Remembers nothing. */
+    public static final Memo NONE = new Memo(Optional.empty(), "");
+
+    private final Optional<Path> folder;
+    private final String program;
+    private final Map<String, Shelf<?>> shelves = new ConcurrentHashMap<>();
+
+    private Memo(Optional<Path> folder, String program) {
+        this.folder = folder;
+        this.program = program;
+    }
+
+    /**
+     * @param folder made when needed; may be deleted at any time
+     * @param program what another one worked out is forgotten
+     */
+    public static Memo in(Path folder, String program) {
+        return new Memo(Optional.of(folder), program);
+    }
+
+    /**
+     * The value kept under that key, or worked out now and kept.
+     *
+     * @param kind plain name, such as {@code courses}
+     * @param key digest of all that the value follows from, hexadecimal; an empty one is never found again
+     */
+    public <T extends Record> T recall(String kind, Packing<T> packing, String key, Supplier<T> work) {
+        if (folder.isEmpty() || key.isEmpty()) {
+            return work.get();
+        }
+        Shelf<T> shelf = shelf(kind, packing);
+        Optional<T> kept = shelf.find(key);
+        if (kept.isPresent()) {
+            return kept.get();
+        }
+        T value = work.get();
+        shelf.put(key, value);
+        return value;
+    }
+
+    /** Writes what is new, and forgets what was not asked for since this memo was made. */
+    public void save() {
+        shelves.values().forEach(Shelf::save);
+    }
+
+    @SuppressWarnings("unchecked")
+    private <T extends Record> Shelf<T> shelf(String kind, Packing<T> packing) {
+        return (Shelf<T>) shelves.computeIfAbsent(
+                kind, k -> new Shelf<>(folder.orElseThrow().resolve(k), packing, program));
+    }
+}

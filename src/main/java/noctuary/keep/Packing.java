@@ -1,0 +1,55 @@
+package noctuary.keep;
+
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Records to bytes and back. What may be inside follows from the declaration alone (records, enums, lists, sets, maps,
+ * optional and plain values), never from the bytes, which can at worst be refused.
+ */
+public final class Packing<T> {
+    private final Class<T> type;
+    private final Form form;
+    private final String shape;
+
+    private Packing(Class<T> type) {
+        Forms forms = new Forms();
+        this.type = type;
+        this.form = forms.of(type, Map.of());
+        this.shape = new Digest().text(forms.shape()).hex();
+    }
+
+    public static <T extends Record> Packing<T> of(Class<T> type) {
+        return new Packing<>(type);
+    }
+
+    /** Changes whenever a component of any record inside is added, removed, renamed or gets another type. */
+    public String shape() {
+        return shape;
+    }
+
+    public byte[] pack(T value) {
+        PackedOut out = new PackedOut();
+        form.write(value, out);
+        return out.bytes();
+    }
+
+    /** One word that stands for the value. */
+    public String digest(T value) {
+        return new Digest().bytes(pack(value)).hex();
+    }
+
+    /** Empty for bytes that are no such value. */
+    public Optional<T> unpack(byte[] bytes) {
+        return unpack(new PackedIn(bytes));
+    }
+
+    Optional<T> unpack(PackedIn in) {
+        try {
+            T value = type.cast(form.read(in));
+            return in.done() ? Optional.of(value) : Optional.empty();
+        } catch (RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+}

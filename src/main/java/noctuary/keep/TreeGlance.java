@@ -1,0 +1,106 @@
+package noctuary.keep;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/** Walks a folder; its branches are looked at two at a time. */
+final class TreeGlance {
+    private final Path bounds;
+
+    TreeGlance(Path bounds) {
+        this.bounds = bounds;
+    }
+
+    String of(Path folder) {
+        Digest whole = new Digest();
+        try (Stream<Path> all = Files.list(folder)) {
+            List<Path> branches = all.sorted().toList();
+            branches.parallelStream()
+                    .map(branch -> {
+                        Branch walk = new Branch(folder);
+                        walk.into(branch);
+                        return walk.digest.hex();
+                    })
+                    .forEachOrdered(whole::text);
+        } catch (IOException e) {
+            whole.text(Files.exists(folder) ? "unreadable" : "nothing");
+        }
+        return whole.hex();
+    }
+
+    private final class Branch extends SimpleFileVisitor<Path> {
+        private final Path folder;
+        private final Digest digest = new Digest();
+        private final TreeSet<Path> linked = new TreeSet<>();
+
+        Branch(Path folder) {
+            this.folder = folder;
+        }
+
+        void into(Path place) {
+            try {
+                Files.walkFileTree(place, this);
+            } catch (IOException e) {
+                digest.text("unreadable");
+            }
+        }
+
+        @Override
+        public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes a) {
+            digest.text("folder").text(dir.getFileName().toString());
+            return FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult visitFile(Path file, BasicFileAttributes a) {
+            digest.text(file.getFileName().toString());
+            if (a.isSymbolicLink()) {
+                link(file);
+            } else {
+                stamp(a);
+            }
+            return FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult visitFileFailed(Path file, IOException e) {
+            digest.text(file.getFileName().toString()).text("unreadable");
+            return FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult postVisitDirectory(Path dir, IOException e) {
+            digest.text("end").number(e == null ? 0 : 1);
+            return FileVisitResult.CONTINUE;
+        }
+
+        private void stamp(BasicFileAttributes a) {
+            Object key = a.fileKey();
+            digest.number(a.size())
+                    .number(a.lastModifiedTime().to(TimeUnit.NANOSECONDS))
+                    .number(key == null ? 0 : key.hashCode());
+        }
+
+        private void link(Path link) {
+            try {
+                Path real = link.toRealPath();
+                digest.text(real.toString());
+                if (!Files.isDirectory(real)) {
+                    stamp(Files.readAttributes(real, BasicFileAttributes.class));
+                } else if (real.startsWith(bounds) && !real.startsWith(folder) && linked.add(real)) {
+                    into(real);
+                }
+            } catch (IOException e) {
+                digest.text("leads nowhere");
+            }
+        }
+    }
+}
