@@ -88,8 +88,7 @@ final class LinkRenderer implements NodeRenderer {
             return;
         }
         Attachment file = picture.get();
-        html.attr("src", file.href())
-                .attr("alt", text.isEmpty() ? file.file().getFileName().toString() : text);
+        html.attr("src", file.href()).attr("alt", text.isEmpty() ? "Picture without a description" : text);
         PictureSize.of(file.file())
                 .ifPresent(size ->
                         html.attr("width", String.valueOf(size.width())).attr("height", String.valueOf(size.height())));

@@ -89,8 +89,13 @@ final class NoteLinks {
                             : "show a png, jpg, gif or webp file");
         }
         return Optional.of(attachments
-                .computeIfAbsent(file, path -> new Attachment("files/" + names.next(Slug.of(name)), path))
+                .computeIfAbsent(file, path -> new Attachment("files/" + names.next(called(name, ending)), path))
                 .href());
+    }
+
+    /** Pictures lose the names that their files have on the keeper's disk; a paper is linked in order to be kept. */
+    private static String called(String name, String ending) {
+        return PICTURES.contains(ending) ? "picture." + ending : Slug.of(name);
     }
 
     private Optional<Path> local(String url, int line) {

@@ -4,9 +4,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Gathers every fact of a header, each by the rules of its own class. */
 final class HeaderReader {
+    private static final Pattern PATH = Pattern.compile("(?<![\\w.\\-])(?:/|[A-Za-z]:[\\\\/])(?:[^/\\\\]+[\\\\/])+");
+
     private HeaderReader() {}
 
     /** @param noticed oddities found before; they come first */
@@ -19,13 +22,14 @@ final class HeaderReader {
         Optional<Cited<Instant>> taken = time.taken(seconds.map(Cited::value));
         return new FrameHeader(
                 KindCards.kind(cards),
-                cards.text("OBJECT"),
+                cards.text("OBJECT").map(HeaderReader::name),
                 taken,
                 time.middle(),
                 seconds,
                 count,
                 exposure.total(count),
-                cards.text("FILTER", "FILTER1", "FILT", "FILTER.NAME", "ESO.INS.FILT1.NAME"),
+                cards.text("FILTER", "FILTER1", "FILT", "FILTER.NAME", "ESO.INS.FILT1.NAME")
+                        .map(HeaderReader::name),
                 camera.electronsPerAdu(),
                 camera.gainSetting(),
                 cards.positive("RDNOISE", "READNOIS", "READNOI", "RON"),
@@ -52,5 +56,11 @@ final class HeaderReader {
         List<FrameHeader.Oddity> all = new ArrayList<>(first);
         all.addAll(second);
         return all;
+    }
+
+    /** A name that was written as a path is its last piece: folders of somebody's disk name nothing in the sky. */
+    private static Cited<String> name(Cited<String> text) {
+        String name = PATH.matcher(text.value()).replaceAll("").strip();
+        return name.isEmpty() ? text : new Cited<>(name, text.card(), text.text());
     }
 }

@@ -33,7 +33,15 @@ final class TileLibrary {
      *
      * @param data the unit's data, table and heap
      */
-    static Object decompress(List<Card> cards, InputStream data) throws UnreadableException {
+    static Object decompress(List<Card> cards, InputStream data) throws IOException, UnreadableException {
+        if (!TileClaims.sound(new CardIndex(cards))) {
+            throw damaged();
+        }
+        long patienceMs = Patience.forPixels(TileClaims.pixels(new CardIndex(cards)));
+        return Patience.within(patienceMs, () -> inflated(cards, data));
+    }
+
+    private static Object inflated(List<Card> cards, InputStream data) throws UnreadableException {
         try (Fits fits = new Fits(checked(cards, data))) {
             fits.readHDU();
             if (fits.readHDU() instanceof CompressedImageHDU compressed) {

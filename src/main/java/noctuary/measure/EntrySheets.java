@@ -1,5 +1,6 @@
 package noctuary.measure;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -26,6 +27,7 @@ import noctuary.stars.Summary;
 /** Makes fact sheets. */
 public final class EntrySheets {
     private final Journal journal;
+    private final List<Path> tops;
     private final Function<Path, Measurement> lookup;
     private final Memo memo;
 
@@ -38,11 +40,12 @@ public final class EntrySheets {
     public EntrySheets(Journal journal, Function<Path, Measurement> lookup, Memo memo) {
         this.memo = memo;
         this.journal = journal;
+        this.tops = tops(journal);
         this.lookup = lookup;
     }
 
     public EntrySheet of(Entry entry) {
-        FrameSheets measured = new FrameSheets(entry, lookup);
+        FrameSheets measured = new FrameSheets(entry, tops, lookup);
         List<FrameSheet> bareFrames = measured.frames();
         Optional<FrameSheet> bareStack = measured.stack();
         Nights nights = new Nights(entry, site(entry), bareFrames, bareStack);
@@ -153,5 +156,19 @@ public final class EntrySheets {
                         .flatMap(field -> field.fwhmPx())
                         .map(Summary::median)
                         .orElse(Double.MAX_VALUE)));
+    }
+
+    private static List<Path> tops(Journal journal) {
+        List<Path> tops = new ArrayList<>();
+        tops.add(journal.root());
+        for (Path archive : journal.settings().archive().values()) {
+            tops.add(archive);
+            try {
+                tops.add(archive.toRealPath());
+            } catch (IOException notThere) {
+                continue;
+            }
+        }
+        return tops;
     }
 }

@@ -2,6 +2,7 @@ package noctuary.measure;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,12 +16,15 @@ import noctuary.fits.FrameKind;
 /** The files of an entry as measured: which of them count as exposure, and why the others do not. */
 final class FrameSheets {
     private final Entry entry;
+    private final List<Path> tops;
     private final Function<Path, Measurement> lookup;
     private final Map<String, String> seenPixels = new HashMap<>();
     private final Map<String, String> seenExposures = new HashMap<>();
 
-    FrameSheets(Entry entry, Function<Path, Measurement> lookup) {
+    /** @param tops the journal and its archive folders; how these are called is nobody's business */
+    FrameSheets(Entry entry, List<Path> tops, Function<Path, Measurement> lookup) {
         this.entry = entry;
+        this.tops = List.copyOf(tops);
         this.lookup = lookup;
     }
 
@@ -43,13 +47,20 @@ final class FrameSheets {
         return new FrameSheet(name, path, kind, FrameReports.of(name, m, OptionalDouble.empty()), m, notCounted);
     }
 
-    /** Relative to the entry where it lies inside, else the last two names of the path. */
+    /** Relative to the entry where it lies inside, else the last two names of the way from the journal or archive. */
     private String name(Path path) {
         Path folder = entry.folder();
-        Path shown = path.startsWith(folder)
-                ? folder.relativize(path)
-                : path.subpath(Math.max(0, path.getNameCount() - 2), path.getNameCount());
+        Path shown = path.startsWith(folder) ? folder.relativize(path) : end(path);
         return shown.toString().replace('\\', '/');
+    }
+
+    private Path end(Path path) {
+        Path below = tops.stream()
+                .filter(path::startsWith)
+                .map(top -> top.relativize(path))
+                .min(Comparator.comparingInt(Path::getNameCount))
+                .orElse(path.getFileName());
+        return below.subpath(Math.max(0, below.getNameCount() - 2), below.getNameCount());
     }
 
     private Optional<String> whyNotCounted(String name, Measurement m) {

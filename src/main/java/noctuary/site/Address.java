@@ -16,6 +16,7 @@ record Address(String path) {
     static final Address SHEET = new Address("lessons/sheet.html");
     static final Address CHOICES = new Address("choices/index.html");
     static final Address METHOD = new Address("method/index.html");
+    static final Address FIND = new Address("find/index.html");
     static final Address DOWNLOADS = new Address("data/index.html");
 
     static Address entry(String slug) {

@@ -7,14 +7,23 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import noctuary.entry.Journal;
+import noctuary.fact.Problem;
 
 /**
  * What may be said of the keeper's machine: never a path outside the journal, and names of frames only when the
  * settings say so. Text passes through here before it reaches a page or a download.
  */
 final class Discretion {
-    private static final Pattern ABSOLUTE =
-            Pattern.compile("(?:(?<![\\w.\\-/:])/|\\b[A-Za-z]:[\\\\/]|\\\\\\\\)(?:[^\\s/\\\\\"'<>|,;:]+[\\\\/])+");
+    private static final Pattern ABSOLUTE = Pattern.compile(
+            "(?:\\bfile:/+|(?<![\\w.\\-/:])/|\\b[A-Za-z]:[\\\\/]|\\\\\\\\)(?:[^\\s/\\\\\"'<>|,;:]+[\\\\/])+");
+    /** In quotes a path may hold spaces: all before its last piece, whether it begins at the top, at home or above. */
+    private static final Pattern QUOTED = Pattern.compile(
+            "(?<=\")(?:file:|/|~|[A-Za-z]:[\\\\/]|\\\\|(?:[^\"/\\\\]*[\\\\/])*\\.\\.[\\\\/])[^\"\\n]*[\\\\/](?=[^\"\\n]*\")",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern QUOTED_FRAME =
+            Pattern.compile("\"[^\"\\n]*\\.(?:fits?|fts|tiff?|png|jpe?g)(?:\\.(?:fz|gz))?\"", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern FRAME = Pattern.compile(
             "[^\\s\"'<>|,;()]+\\.(?:fits?|fts|tiff?|png|jpe?g)(?:\\.(?:fz|gz))?\\b", Pattern.CASE_INSENSITIVE);
 
@@ -46,13 +55,22 @@ final class Discretion {
         for (Map.Entry<String, String> folder : folders.entrySet()) {
             said = said.replace(folder.getKey(), folder.getValue());
         }
-        said = ABSOLUTE.matcher(said).replaceAll("");
-        return fileNames ? said : FRAME.matcher(said).replaceAll(Matcher.quoteReplacement("a file"));
+        said = ABSOLUTE.matcher(QUOTED.matcher(said).replaceAll("")).replaceAll("");
+        if (fileNames) {
+            return said;
+        }
+        said = QUOTED_FRAME.matcher(said).replaceAll("\"a file\"");
+        return FRAME.matcher(said).replaceAll(Matcher.quoteReplacement("a file"));
     }
 
     /** A file as it may be named, such as {@code entries/m27.md}, {@code lights/003.fits} or {@code a file}. */
     String file(String file) {
         return !fileNames && FRAME_ENDING.matcher(file).find() ? "a file" : text(file);
+    }
+
+    /** Where a problem is: each half as a file may be named. */
+    String where(Problem problem) {
+        return problem.place().isEmpty() ? file(problem.file()) : file(problem.file()) + ", " + file(problem.place());
     }
 
     boolean namesFiles() {

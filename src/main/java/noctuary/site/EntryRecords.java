@@ -55,7 +55,7 @@ final class EntryRecords {
                 findings(sheet),
                 sheet.problems().stream()
                         .map(p -> new ProblemRecord(
-                                discretion.text(p.where()), discretion.text(p.what()), discretion.text(p.hint())))
+                                discretion.where(p), discretion.text(p.what()), discretion.text(p.hint())))
                         .toList(),
                 versions(sheet));
     }

@@ -49,6 +49,7 @@ final class Heads {
         sections.put("Nights", Address.NIGHTS);
         sections.put("Lessons", Address.LESSONS);
         sections.put("Choices", Address.CHOICES);
+        sections.put("Find", Address.FIND);
         sections.put("Method", Address.METHOD);
         sections.put("Data", Address.DOWNLOADS);
         return sections;

@@ -69,7 +69,7 @@ record JournalRecord(
 
     record CheckRecord(String id, String level, String text) {}
 
-    /** Coordinates are null unless the settings publish them. */
+    /** Coordinates are null unless the settings publish them, and then rounded. */
     record SiteRecord(
             String id,
             String name,

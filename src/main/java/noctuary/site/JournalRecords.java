@@ -1,5 +1,7 @@
 package noctuary.site;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -18,6 +20,11 @@ import noctuary.site.JournalRecord.TargetRecord;
 
 /** The whole journal as it stands in {@code data/journal.json}. */
 final class JournalRecords {
+    /** Some 11 km from north to south: a town, not a garden. */
+    private static final BigDecimal COORDINATE_STEP_DEG = new BigDecimal("0.1");
+
+    private static final BigDecimal ELEVATION_STEP_M = new BigDecimal("100");
+
     private final Ledger ledger;
     private final SiteContent content;
 
@@ -65,9 +72,19 @@ final class JournalRecords {
         return new SiteRecord(
                 site.id(),
                 site.name(),
-                told ? site.latitudeDeg() : absent,
-                told ? site.longitudeDeg() : absent,
-                told ? site.elevationM() : absent);
+                told ? rounded(site.latitudeDeg(), COORDINATE_STEP_DEG) : absent,
+                told ? rounded(site.longitudeDeg(), COORDINATE_STEP_DEG) : absent,
+                told ? rounded(site.elevationM(), ELEVATION_STEP_M) : absent);
+    }
+
+    /** To the nearest step, as the nearest decimal number. */
+    private static OptionalDouble rounded(OptionalDouble value, BigDecimal step) {
+        return value.isEmpty()
+                ? value
+                : OptionalDouble.of(BigDecimal.valueOf(value.getAsDouble())
+                        .divide(step, 0, RoundingMode.HALF_EVEN)
+                        .multiply(step)
+                        .doubleValue());
     }
 
     private static TargetRecord target(TargetSheet target) {

@@ -52,7 +52,7 @@ final class Rows {
         Discretion discretion = ledger.discretion();
         return problems.stream()
                 .map(p -> new ProblemRow(
-                        p.isFault(), discretion.text(p.where()), discretion.text(p.what()), discretion.text(p.hint())))
+                        p.isFault(), discretion.where(p), discretion.text(p.what()), discretion.text(p.hint())))
                 .toList();
     }
 

@@ -74,6 +74,9 @@ public final class SiteWriter {
         page(Address.CHOICES, "choices.ftlh", () -> new ChoicePages(ledger, heads).page());
         page(Address.METHOD, "method.ftlh", () -> method(heads));
         page(Address.DOWNLOADS, "data.ftlh", () -> downloads.page(heads));
+        FindPages find = new FindPages(ledger);
+        put(FindPages.WORDS, find.words().getBytes(StandardCharsets.UTF_8));
+        page(Address.FIND, "find.ftlh", () -> find.page(heads));
         lessons(new LessonPages(ledger, heads), new SheetPages(ledger, heads));
         entries(ledger, new EntryPages(ledger, heads, charts));
         targets(new TargetPages(ledger, heads, charts));

@@ -194,8 +194,9 @@ class NoteHtmlTest {
         Files.write(root.resolve("p.gif"), new byte[] {'G', 'I', 'F', '8', '9', 'a', 3, 0, 2, 1});
         Files.write(root.resolve("a/p.gif"), new byte[] {'G', 'I', 'F'});
         Document page = Jsoup.parse(html("![dew](p.gif) ![](a/p.gif) ![again](p.gif)"));
-        assertThat(page.select("img").eachAttr("src")).containsExactly("files/p.gif", "files/p-2.gif", "files/p.gif");
-        assertThat(page.select("img").eachAttr("alt")).containsExactly("dew", "p.gif", "again");
+        assertThat(page.select("img").eachAttr("src"))
+                .containsExactly("files/picture.gif", "files/picture-2.gif", "files/picture.gif");
+        assertThat(page.select("img").eachAttr("alt")).containsExactly("dew", "Picture without a description", "again");
         assertThat(page.select("img").first().attr("width")).isEqualTo("3");
         assertThat(page.select("img").first().attr("height")).isEqualTo("258");
     }

@@ -1,0 +1,92 @@
+package noctuary.fuzz;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/** Attacks one after the other, each watched: what is thrown and what takes too long is a finding. */
+final class FuzzRun {
+    static final long LIMIT_MS = 10_000;
+
+    private final Subject subject;
+    private final List<String> findings = new ArrayList<>();
+    private volatile long started = System.nanoTime();
+    private volatile long seed;
+    private volatile boolean done;
+    private long inputs;
+    private long slowestMs;
+    private long slowestSeed;
+
+    FuzzRun(Subject subject) {
+        this.subject = subject;
+    }
+
+    /** Seeds from {@code first} while {@code more} says so; ends early at a hang. */
+    void attack(long first, BooleanSupplier more) throws InterruptedException {
+        Thread worker = new Thread(() -> work(first, more), "fuzz");
+        worker.setDaemon(true);
+        worker.start();
+        while (!done) {
+            worker.join(100);
+            if (!done && (System.nanoTime() - started) / 1_000_000 > LIMIT_MS) {
+                StringBuilder where = new StringBuilder("hangs: ");
+                for (StackTraceElement frame : worker.getStackTrace()) {
+                    where.append(frame).append(' ');
+                }
+                findings.add(subject.name() + " seed " + seed + ": " + where);
+                return;
+            }
+        }
+    }
+
+    private void work(long first, BooleanSupplier more) {
+        for (seed = first; more.getAsBoolean(); seed++) {
+            started = System.nanoTime();
+            try {
+                inputs += subject.attack(seed);
+            } catch (Throwable finding) {
+                inputs++;
+                findings.add(subject.name() + " seed " + seed + ": " + said(finding));
+            }
+            long took = (System.nanoTime() - started) / 1_000_000;
+            if (took > slowestMs) {
+                slowestMs = took;
+                slowestSeed = seed;
+            }
+        }
+        done = true;
+    }
+
+    private static String said(Throwable finding) {
+        StringBuilder text = new StringBuilder(finding.toString());
+        Throwable cause = finding;
+        while (cause.getCause() != null) {
+            cause = cause.getCause();
+            text.append(" / ").append(cause);
+        }
+        for (int i = 0; i < Math.min(6, cause.getStackTrace().length); i++) {
+            text.append("\n    ").append(cause.getStackTrace()[i]);
+        }
+        return text.toString();
+    }
+
+    List<String> findings() {
+        return List.copyOf(findings);
+    }
+
+    long inputs() {
+        return inputs;
+    }
+
+    long nextSeed() {
+        return seed;
+    }
+
+    long slowestMs() {
+        return slowestMs;
+    }
+
+    long slowestSeed() {
+        return slowestSeed;
+    }
+}
