@@ -36,12 +36,13 @@ public record CauseCost(String cause, int times, double minutes, double usedSeco
 
     /** At the most, because time between exposures is never all exposure. */
     public String sentence() {
-        double ratio = 1 + 60 * minutes / usedSeconds;
+        String gain = usedSeconds > 0 ? gain(1 + 60 * minutes / usedSeconds) : "";
+        return say("Mended, it would have given up to %s of exposure%s.", Words.time(60 * minutes), gain);
+    }
+
+    private static String gain(double ratio) {
         String times =
                 ratio > 2 ? say("%s times as much", Words.fixed(ratio, 1)) : say("%s more", Words.percent(ratio - 1));
-        String gain = usedSeconds > 0
-                ? say(": %s on those nights, %s mag deeper", times, Words.fixed(EqualDepth.magnitudesForTime(ratio), 2))
-                : "";
-        return say("Mended, it would have given up to %s of exposure%s.", Words.time(60 * minutes), gain);
+        return say(": %s on those nights, %s mag deeper", times, Words.fixed(EqualDepth.magnitudesForTime(ratio), 2));
     }
 }

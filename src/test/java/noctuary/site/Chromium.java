@@ -27,7 +27,8 @@ public final class Chromium {
             "lessons/index.html",
             "lessons/sheet.html",
             "method/index.html",
-            "data/index.html");
+            "data/index.html",
+            "find/index.html");
 
     private static final Path BINARY = Path.of("/usr/bin/chromium");
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");

@@ -123,8 +123,7 @@ class ShiftTestTest {
      */
     @Test
     void darwinsMaize() {
-        double[] inches = {49, -67, 8, 16, 6, 23, 28, 41, 14, 29, 56, 24, 75, 60, -48};
-        ShiftTest test = ShiftTest.of(pairs(new double[15], inches), 0.95, 1);
+        ShiftTest test = ShiftTest.of(pairs(new double[15], Samples.MAIZE_EIGHTHS), 0.95, 1);
         assertThat(test.exact()).isTrue();
         assertThat(test.relabellings()).isEqualTo(32_768);
         assertThat(test.pOfSize()).isCloseTo(2 * 863 / 32_768.0, within(1e-12));

@@ -44,6 +44,13 @@ class StudentTestTest {
     }
 
     /** By hand: of 20 pairs 3 lie above, 3 are equal, 14 below; the nights worked in the project's handbook. */
+    /** 2 U / (m n) - 1 with the published U of 35 of table 4.1 in Hollander &amp; Wolfe, ten values against five. */
+    @Test
+    void cliffOfThePermeabilities() {
+        assertThat(CliffDelta.of(Samples.PERMEABILITY_TERM, Samples.PERMEABILITY_EARLY))
+                .isCloseTo(2 * 35 / 50.0 - 1, within(1e-12));
+    }
+
     @Test
     void cliffCountsPairs() {
         assertThat(CliffDelta.of(new double[] {1, 2, 3, 4}, new double[] {2, 3, 4, 5, 6}))
