@@ -65,22 +65,14 @@ public record Measurement(
 
     /** The same measurement of a file whose bytes have this identity. */
     Measurement of(String fileContent) {
-        return new Measurement(
-                kind,
-                width,
-                height,
-                planes,
-                header,
-                field,
-                noise,
-                defects,
-                pixelDigest,
-                troubles,
-                elongation,
-                fileContent);
+        return with(field, fileContent);
     }
 
     Measurement with(Optional<StarField> otherField) {
+        return with(otherField, content);
+    }
+
+    private Measurement with(Optional<StarField> otherField, String otherContent) {
         return new Measurement(
                 kind,
                 width,
@@ -93,7 +85,7 @@ public record Measurement(
                 pixelDigest,
                 troubles,
                 elongation,
-                content);
+                otherContent);
     }
 
     /** One plane's sky and star width. */

@@ -66,11 +66,9 @@ final class SweepBand {
             }
         }
         for (int column = 0; column < lattice.columns(); column++) {
-            for (int x = lattice.left(column); x < lattice.left(column + 1); x++) {
+            for (int x = lattice.left(column); asked(column) && x < lattice.left(column + 1); x++) {
                 int count = lattice.top(row + 1) - lattice.top(row) - columnLeftOut[x];
-                if (asked(column)) {
-                    columnMeans[x][row / step] = columnSum[x] / count;
-                }
+                columnMeans[x][row / step] = columnSum[x] / count;
             }
         }
     }

@@ -15,8 +15,8 @@ final class DepthNights {
         List<NightValue> after = new ArrayList<>();
         for (DepthPair pair : pairs) {
             if (pair.sameFilter() && pair.deeperMag().isPresent()) {
-                before.add(value(pair.before(), 0));
-                after.add(value(pair.after(), pair.deeperMag().getAsDouble()));
+                before.add(NightValue.of(pair.before(), 0, 1));
+                after.add(NightValue.of(pair.after(), pair.deeperMag().getAsDouble(), 1));
             }
         }
         before.sort(Comparator.comparing(NightValue::night));
@@ -31,19 +31,5 @@ final class DepthNights {
         return pairs.stream().noneMatch(DepthPair::sameFilter)
                 ? "No target on both sides was taken through the same filter."
                 : "Too few stars, or an unknown exposure, in the images of the same target.";
-    }
-
-    private static NightValue value(EntryNight night, double value) {
-        return new NightValue(
-                night.slug(),
-                night.night(),
-                night.target(),
-                night.rig(),
-                night.site(),
-                night.filter(),
-                value,
-                1,
-                night.sky().airmass(),
-                night.sky().moonMagnitudes());
     }
 }

@@ -61,17 +61,7 @@ record Evidence(List<MeasureNights> measures, List<AbsentMeasure> absent) {
     }
 
     private static NightValue value(EntryNight night, Reading reading) {
-        return new NightValue(
-                night.slug(),
-                night.night(),
-                night.target(),
-                night.rig(),
-                night.site(),
-                night.filter(),
-                reading.value().orElseThrow(),
-                reading.frames(),
-                night.sky().airmass(),
-                night.sky().moonMagnitudes());
+        return NightValue.of(night, reading.value().orElseThrow(), reading.frames());
     }
 
     /** Which side has nothing, and what its nights say. */

@@ -41,4 +41,19 @@ public record NightValue(
             OptionalDouble moonMagnitudes) {
         this(slug, night, target, rig, site, filter, "", value, frames, airmass, moonMagnitudes);
     }
+
+    /** Of a night under the sky. */
+    static NightValue of(EntryNight night, double value, int frames) {
+        return new NightValue(
+                night.slug(),
+                night.night(),
+                night.target(),
+                night.rig(),
+                night.site(),
+                night.filter(),
+                value,
+                frames,
+                night.sky().airmass(),
+                night.sky().moonMagnitudes());
+    }
 }

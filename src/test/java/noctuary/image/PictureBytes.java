@@ -9,7 +9,7 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
 /** PNG and TIFF files put together from their standards. */
-final class PictureBytes {
+public final class PictureBytes {
     private static final int SHORT = 3;
     private static final int LONG = 4;
 
@@ -32,7 +32,7 @@ final class PictureBytes {
         return file.toByteArray();
     }
 
-    private static byte[] deflated(byte[] raw) {
+    public static byte[] deflated(byte[] raw) {
         Deflater deflater = new Deflater();
         deflater.setInput(raw);
         deflater.finish();
@@ -42,7 +42,7 @@ final class PictureBytes {
         return Arrays.copyOf(out, length);
     }
 
-    private static byte[] chunk(String type, byte[] content) {
+    public static byte[] chunk(String type, byte[] content) {
         byte[] name = type.getBytes(StandardCharsets.US_ASCII);
         CRC32 crc = new CRC32();
         crc.update(name);

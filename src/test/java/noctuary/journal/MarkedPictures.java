@@ -11,9 +11,8 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Random;
-import java.util.zip.CRC32;
-import java.util.zip.Deflater;
 import javax.imageio.ImageIO;
+import noctuary.image.PictureBytes;
 
 /**
  * Pictures that carry what cameras and programs write beside the pixels: PNG 3rd edition (tEXt, zTXt, iTXt, tIME, eXIf,
@@ -27,9 +26,9 @@ final class MarkedPictures {
         int afterHeader = 8 + 25;
         ByteArrayOutputStream file = new ByteArrayOutputStream();
         file.write(plain, 0, afterHeader);
-        chunk(file, "iCCP", join(latin("zqname-profile\0\0"), deflated(profile(marks))));
+        chunk(file, "iCCP", join(latin("zqname-profile\0\0"), PictureBytes.deflated(profile(marks))));
         chunk(file, "tEXt", latin("Author\0" + marks));
-        chunk(file, "zTXt", join(latin("Comment\0\0"), deflated(latin(marks))));
+        chunk(file, "zTXt", join(latin("Comment\0\0"), PictureBytes.deflated(latin(marks))));
         chunk(file, "iTXt", latin("XML:com.adobe.xmp\0\0\0\0\0" + xmp(marks)));
         chunk(file, "tIME", new byte[] {7, (byte) 0xE9, 3, 14, 1, 59, 26});
         chunk(file, "eXIf", tiffTags(marks));
@@ -142,22 +141,7 @@ final class MarkedPictures {
     }
 
     private static void chunk(ByteArrayOutputStream out, String type, byte[] content) {
-        CRC32 crc = new CRC32();
-        crc.update(latin(type));
-        crc.update(content);
-        ByteBuffer bytes = ByteBuffer.allocate(12 + content.length).putInt(content.length);
-        out.writeBytes(
-                bytes.put(latin(type)).put(content).putInt((int) crc.getValue()).array());
-    }
-
-    private static byte[] deflated(byte[] raw) {
-        Deflater deflater = new Deflater();
-        deflater.setInput(raw);
-        deflater.finish();
-        byte[] out = new byte[raw.length + 100];
-        int length = deflater.deflate(out);
-        deflater.end();
-        return Arrays.copyOf(out, length);
+        out.writeBytes(PictureBytes.chunk(type, content));
     }
 
     private static byte[] join(byte[]... parts) {
