@@ -7,55 +7,75 @@ import noctuary.stats.Robust;
 
 /**
  * Noise of one layer over the background: medians over blocks, so that a star too faint to be found moves nothing. The
- * plane taken off each block takes three degrees of freedom with it, which weigh more the longer the noise correlates;
- * that is given back.
+ * plane taken off each block takes noise with it, more the longer the noise correlates; that is given back, as much as
+ * it would be of white noise under the Gaussian that fits the noise at 4 and 8 px.
  */
 final class BackgroundNoise {
     private static final int LARGEST = 8;
-    private static final int PLANE = 3;
+    private static final double MOST_SIGMA = 4;
+    private static final int HALVINGS = 20;
+    private static final double MOST_LOST = 0.8;
 
     private final List<BlockResidual> residuals;
-    /** Variance of means of 8 px over what a pixel's would make it: 1 for white noise. */
-    private final double correlated;
+    private final double pixels;
+    private final double smoothing;
 
     /** @param layers by tile */
     BackgroundNoise(List<Block> blocks, Map<Tile, float[]> layers) {
         this.residuals = blocks.stream()
                 .map(block -> BlockResidual.of(block, layers.get(block.tile())))
                 .toList();
-        double eight = median(r -> r.variance(LARGEST)) / (1 - PLANE * LARGEST * LARGEST / pixels());
-        this.correlated = Math.max(1, LARGEST * LARGEST * eight / median(r -> r.variance(1)));
+        this.pixels = median(BlockResidual::count);
+        this.smoothing = smoothing();
     }
 
     /** Standard deviation of means of {@code size} x {@code size} px; NaN when it cannot be told. */
     double sigma(int size) {
-        return Math.sqrt(median(r -> r.variance(size)) / (1 - lost(size)));
+        return Math.sqrt(median(r -> r.variance(size)) / kept(smoothing, size));
     }
 
     /** As {@link #sigma} of one pixel, from the upper half of the values alone. */
     double upperSigma() {
-        return Math.sqrt(median(BlockResidual::upperVariance) / (1 - lost(1)));
+        return Math.sqrt(median(BlockResidual::upperVariance) / kept(smoothing, 1));
     }
 
-    /** Share of the variance that went with the plane. */
-    private double lost(int size) {
-        return Math.min(0.5, PLANE * Math.max(size * size, Math.min(correlated, LARGEST * LARGEST)) / pixels());
+    /** Of the Gaussian that would give this ratio of the variances at 8 and 4 px; 0 for white noise and sharper. */
+    private double smoothing() {
+        double found = median(r -> r.variance(LARGEST)) / median(r -> r.variance(LARGEST / 2));
+        double low = 0;
+        double high = MOST_SIGMA;
+        for (int k = 0; k < HALVINGS; k++) {
+            double middle = (low + high) / 2;
+            boolean more = ratio(middle) < found;
+            low = more ? middle : low;
+            high = more ? high : middle;
+        }
+        return ratio(0) < found ? low : 0;
+    }
+
+    private double ratio(double sigma) {
+        return PlaneLoss.ofMeans(sigma, LARGEST)
+                * kept(sigma, LARGEST)
+                / PlaneLoss.ofMeans(sigma, LARGEST / 2)
+                / kept(sigma, LARGEST / 2);
+    }
+
+    /** A block with fewer free pixels loses more. */
+    private double kept(double sigma, int size) {
+        double lost = (1 - PlaneLoss.kept(sigma, size)) * Block.SIDE * Block.SIDE / pixels;
+        return 1 - Math.min(MOST_LOST, lost);
     }
 
     /** Correlation of a pixel with its neighbour: 0 for white noise. */
     double neighbourCorrelation() {
         double found = median(BlockResidual::neighbourCorrelation);
-        return found * (1 - lost(1)) + lost(1);
+        double kept = kept(smoothing, 1);
+        return found * kept + 1 - kept;
     }
 
     /** Noise of means of 8 px over what it would be if neighbours were independent. */
     double blotch() {
         return LARGEST * sigma(LARGEST) / sigma(1);
-    }
-
-    private double pixels() {
-        return Robust.median(
-                residuals.stream().mapToDouble(BlockResidual::count).toArray());
     }
 
     private double median(ToDoubleFunction<BlockResidual> of) {

@@ -152,4 +152,13 @@ final class PlantedSky {
                 side(picture),
                 () -> new Pixels(planes, 1, false));
     }
+
+    /** The effect of going from one picture of shares of white to the next. */
+    static Effect effectOfVersion(float[] origin, float[] picture) {
+        return Effect.measure(
+                side(origin),
+                () -> new Pixels(List.of(plane(origin)), 1, false),
+                side(picture),
+                () -> new Pixels(List.of(plane(picture)), 1, false));
+    }
 }

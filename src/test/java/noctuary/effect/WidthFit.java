@@ -1,5 +1,7 @@
 package noctuary.effect;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 
@@ -34,6 +36,38 @@ final class WidthFit {
                     / 4;
         }
         return sum;
+    }
+
+    /** A way from a linear plane with stars of which it may know. */
+    interface Way {
+        float[] of(float[] linear, List<double[]> stars);
+    }
+
+    /** Width after one way over width after the other, of stars of this signal-to-noise ratio on the sky. */
+    static double ratio(Way before, Way after, double level, double snr) {
+        double sum = 0;
+        for (double[] place : new double[][] {{0.2, 0.4}, {0.45, 0.1}}) {
+            float[] linear = new float[PlantedSky.SIDE * PlantedSky.SIDE];
+            Random dice = new Random(1);
+            for (int i = 0; i < linear.length; i++) {
+                linear[i] = (float) (PlantedSky.LEVEL + PlantedSky.SIGMA * dice.nextGaussian());
+            }
+            List<double[]> stars = new ArrayList<>();
+            for (int k = 0; k < PlantedSky.SIDE / 32 * (PlantedSky.SIDE / 32); k++) {
+                stars.add(new double[] {
+                    k % 20 * 32 + 16 + place[0], k / 20 * 32 + 16 + place[1], PlantedSky.flux(snr), snr
+                });
+                PlantedSky.add(linear, stars.get(k), 1);
+            }
+            sum += fwhm(above(after.of(linear, stars), level), 16 + place[0], 16 + place[1])
+                    / fwhm(above(before.of(linear, stars), level), 16 + place[0], 16 + place[1])
+                    / 2;
+        }
+        return sum;
+    }
+
+    private static float[] above(float[] pixels, double level) {
+        return meanOfStars(KeeperSteps.each(pixels, v -> v - level));
     }
 
     /** The mean of the squares of 32 px, in the first of them. */
