@@ -25,7 +25,9 @@ final class BackgroundNoise {
         this.residuals = blocks.stream()
                 .map(block -> BlockResidual.of(block, layers.get(block.tile())))
                 .toList();
-        this.pixels = median(BlockResidual::count);
+        this.pixels = Block.SIDE
+                * Block.SIDE
+                * Robust.median(blocks.stream().mapToDouble(Block::freeShare).toArray());
         this.smoothing = smoothing();
     }
 

@@ -16,6 +16,14 @@ record Block(Tile tile, int left, int top, boolean[] free, double level) {
         return (top + i / SIDE) * tile.width() + left + i % SIDE;
     }
 
+    double freeShare() {
+        int count = 0;
+        for (boolean each : free) {
+            count += each ? 1 : 0;
+        }
+        return count / (double) free.length;
+    }
+
     /** The free pixels of the block, of a layer of the tile as large as the tile. */
     float[] values(float[] layer) {
         float[] values = new float[SIDE * SIDE];

@@ -37,7 +37,7 @@ final class BlockResidual {
                 }
             }
         }
-        double[] plane = solve(m);
+        double[] plane = Elimination.solve(m);
         for (int i = 0; i < values.length; i++) {
             values[i] -= free[i] ? plane[0] + plane[1] * x(i) + plane[2] * y(i) : 0;
         }
@@ -49,27 +49,6 @@ final class BlockResidual {
 
     private static double y(int i) {
         return i / SIDE - (SIDE - 1) / 2.0;
-    }
-
-    /** Gauss elimination of a 3 x 3 system that is positive definite. */
-    private static double[] solve(double[][] m) {
-        for (int p = 0; p < 3; p++) {
-            for (int r = p + 1; r < 3; r++) {
-                double f = m[r][p] / m[p][p];
-                for (int c = p; c < 4; c++) {
-                    m[r][c] -= f * m[p][c];
-                }
-            }
-        }
-        double[] x = new double[3];
-        for (int r = 2; r >= 0; r--) {
-            double sum = m[r][3];
-            for (int c = r + 1; c < 3; c++) {
-                sum -= m[r][c] * x[c];
-            }
-            x[r] = sum / m[r][r];
-        }
-        return x;
     }
 
     /** Mean square of the means of squares of {@code size} px without a masked pixel; NaN for none. */
@@ -137,13 +116,5 @@ final class BlockResidual {
             }
         }
         return product / pairs / variance(1);
-    }
-
-    int count() {
-        int count = 0;
-        for (boolean each : free) {
-            count += each ? 1 : 0;
-        }
-        return count;
     }
 }

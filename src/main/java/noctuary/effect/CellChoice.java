@@ -71,6 +71,18 @@ final class CellChoice {
         return chosen;
     }
 
+    /** Those with the most light in them, moved so that it is in their middle. */
+    static List<Place> stars(List<Tile> tiles, int side) {
+        return bright(all(tiles, side), LARGE_BRIGHT_PART, FEW_BRIGHT).stream()
+                .map(place -> place.centred(side))
+                .toList();
+    }
+
+    /** The highest pixels of those with the most light in them. */
+    static double[] peaks(List<Tile> tiles, int side) {
+        return stars(tiles, side).stream().mapToDouble(place -> place.value(side * side / 2 + side / 2, side)).toArray();
+    }
+
     private static List<Place> all(List<Tile> tiles, int side) {
         List<Place> all = new ArrayList<>();
         for (Tile tile : tiles) {

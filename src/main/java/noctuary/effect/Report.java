@@ -1,20 +1,14 @@
 package noctuary.effect;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.IntFunction;
 import noctuary.stars.Star;
 import noctuary.stats.Robust;
 
 /** Puts the numbers of a comparison together, each with the reason where it cannot be had. */
 final class Report {
-    private static final int[] SIZES = {1, 2, 4, 8};
     private static final int FEWEST_BLOCKS = 8;
-    private static final double MOST_CUT_PERCENT = 10;
-    private static final double MEDIAN_CUT_PERCENT = 40;
-    private static final String NO_BACKGROUND = "too little of the field is free of stars and light";
 
     private final Side from;
     private final Laying laying;
@@ -47,7 +41,7 @@ final class Report {
         return new Effect(
                 laid,
                 Optional.empty(),
-                scales(size -> absent),
+                NoiseReport.scales(size -> absent),
                 absent,
                 absent,
                 new Effect.Neighbours(absent, absent),
@@ -69,59 +63,55 @@ final class Report {
 
     /** @param seen finds the stars of the picture once its stretch is known */
     Effect of(Ends ends, Pixels pixels, Function<Transfer, List<Star>> seen) {
-        boolean sky = blocks.size() >= FEWEST_BLOCKS;
-        Amount cut = sky ? Amount.of(dark.cutPercent()) : Amount.absent(NO_BACKGROUND);
-        Optional<Transfer> transfer = new StretchFinder(tiles, blocks).find();
-        if (transfer.isEmpty()) {
-            return empty(
-                    Optional.of(laid()),
-                    ends,
-                    cut,
-                    dark.castPercent(),
-                    pixels.lossy(),
-                    "no single stretch leads from one picture to the other, as after a gradient was taken off or local"
-                            + " contrast changed");
-        }
-        return full(ends, pixels, cut, transfer.get(), seen.apply(transfer.get()));
+        Amount cut = blocks.size() >= FEWEST_BLOCKS
+                ? Amount.of(dark.cutPercent())
+                : Amount.absent(NoiseReport.NO_BACKGROUND);
+        return new StretchFinder(tiles, blocks)
+                .find()
+                .map(found -> full(ends, pixels, cut, found, seen))
+                .orElseGet(() -> empty(
+                        Optional.of(laid()),
+                        ends,
+                        cut,
+                        dark.castPercent(),
+                        pixels.lossy(),
+                        "no single stretch leads from one picture to the other, as after a gradient was taken off or"
+                                + " local contrast changed"));
     }
 
-    private Effect full(Ends ends, Pixels pixels, Amount cut, Transfer transfer, List<Star> seen) {
-        Layers layers = Layers.of(tiles, transfer);
-        String blind = blind();
-        BackgroundNoise before = blind.isEmpty() ? new BackgroundNoise(blocks, layers.stretched()) : null;
-        BackgroundNoise after = blind.isEmpty() ? new BackgroundNoise(blocks, layers.shown()) : null;
-        SameStars same = SameStars.of(from.stars(), seen, laying);
-        Rings rings = Rings.of(layers, from.stars(), laying, fwhm);
-        StarFates fates = new FateCount(layers, blocks, fwhm).count(from.stars(), seen, laying);
+    private Effect full(
+            Ends ends, Pixels pixels, Amount cut, Stretching found, Function<Transfer, List<Star>> seen) {
+        Layers layers = Layers.of(tiles, found.transfer());
+        NoiseReport noise = new NoiseReport(
+                blocks.size() < FEWEST_BLOCKS ? List.of() : blocks,
+                layers,
+                found,
+                dark.mainCutPercent(),
+                laying.way().whole());
+        StarReport stars = StarReport.of(from.stars(), laying, layers, blocks, fwhm, found, seen);
         return new Effect(
                 Optional.of(laid()),
-                Optional.of(stretch(transfer)),
-                scales(size -> noise(size, layers, before, after, blind)),
-                blind.isEmpty() ? Amount.of(before.blotch()) : Amount.absent(blind),
-                blind.isEmpty() ? Amount.of(after.blotch()) : Amount.absent(blind),
-                neighbours(before, after, blind),
-                Optional.of(fates),
-                same.fwhmRatio(),
-                same.fwhmRatio().value().isPresent() ? same.fwhmRatioError() : 0,
-                same.ellipticityChange(),
-                blind.isEmpty() ? Detail.kept(layers, masks, blocks) : Amount.absent(blind),
-                similarity(layers),
-                rings.darkPercent(),
-                rings.haloPercent(),
+                Optional.of(stretch(found)),
+                noise.scales(),
+                noise.blotchBefore(),
+                noise.blotchAfter(),
+                noise.neighbours(),
+                stars.fates(),
+                stars.same().fwhmRatio(),
+                stars.same().fwhmRatio().value().isPresent() ? stars.same().fwhmRatioError() : 0,
+                stars.same().ellipticityChange(),
+                noise.whyBlind().isEmpty()
+                        ? Detail.kept(layers, masks, blocks)
+                        : Amount.absent(noise.whyBlind()),
+                found.noLight().isEmpty() ? similarity(layers) : Amount.absent(found.noLight()),
+                stars.rings().darkPercent(),
+                stars.rings().haloPercent(),
                 ends.blackPercent(),
                 ends.whitePercent(),
                 cut,
                 dark.castPercent(),
                 pixels.lossy(),
-                "");
-    }
-
-    /** Why noise cannot be told; empty when it can. */
-    private String blind() {
-        if (blocks.size() < FEWEST_BLOCKS) {
-            return NO_BACKGROUND;
-        }
-        return dark.mainCutPercent() > MOST_CUT_PERCENT ? "too much of the background is cut to black to tell" : "";
+                found.noLight());
     }
 
     private Effect.Laid laid() {
@@ -135,7 +125,8 @@ final class Report {
                 !laying.way().whole());
     }
 
-    private Effect.Stretch stretch(Transfer transfer) {
+    private Effect.Stretch stretch(Stretching found) {
+        Transfer transfer = found.transfer();
         double sky = blocks.isEmpty()
                 ? transfer.curve().middle()
                 : Robust.median(blocks.stream().mapToDouble(Block::level).toArray());
@@ -143,47 +134,9 @@ final class Report {
                 ? Amount.absent("the curve is no asinh curve")
                 : Amount.known(transfer.curve().strength(), "the curve has no end");
         return new Effect.Stretch(
-                strength, transfer.forward(sky), transfer.curve().slope(sky));
-    }
-
-    private static List<Effect.Scale> scales(IntFunction<Amount> of) {
-        List<Effect.Scale> scales = new ArrayList<>();
-        for (int size : SIZES) {
-            scales.add(new Effect.Scale(size, of.apply(size)));
-        }
-        return scales;
-    }
-
-    /** After resampling only means over many pixels compare: interpolation itself takes noise from small ones. */
-    private Amount noise(int size, Layers layers, BackgroundNoise before, BackgroundNoise after, String blind) {
-        if (!blind.isEmpty()) {
-            return size == 1 ? upperNoise(layers, blind) : Amount.absent(blind);
-        }
-        boolean fair = laying.way().whole() || size == SIZES[SIZES.length - 1];
-        return fair
-                ? Amount.known(after.sigma(size) / before.sigma(size), "the origin has no noise")
-                : Amount.absent("the picture was resized or turned, which changes fine noise by itself");
-    }
-
-    /** Under a cut that leaves the median above black: the upper half of the noise still shows. */
-    private Amount upperNoise(Layers layers, String blind) {
-        boolean shows =
-                blocks.size() >= FEWEST_BLOCKS && laying.way().whole() && dark.mainCutPercent() < MEDIAN_CUT_PERCENT;
-        return shows
-                ? Amount.known(
-                        new BackgroundNoise(blocks, layers.shown()).upperSigma()
-                                / new BackgroundNoise(blocks, layers.endless()).upperSigma(),
-                        blind)
-                : Amount.absent(blind);
-    }
-
-    private static Effect.Neighbours neighbours(BackgroundNoise before, BackgroundNoise after, String blind) {
-        if (!blind.isEmpty()) {
-            return new Effect.Neighbours(Amount.absent(blind), Amount.absent(blind));
-        }
-        String flat = "the background has no noise";
-        return new Effect.Neighbours(
-                Amount.known(before.neighbourCorrelation(), flat), Amount.known(after.neighbourCorrelation(), flat));
+                found.noShapes().isEmpty() ? strength : Amount.absent(found.noShapes()),
+                transfer.forward(sky),
+                found.skyGain() * transfer.curve().slope(sky));
     }
 
     private static Amount similarity(Layers layers) {

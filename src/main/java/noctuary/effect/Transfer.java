@@ -1,6 +1,7 @@
 package noctuary.effect;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import noctuary.image.Asinh;
 
@@ -22,10 +23,11 @@ final class Transfer {
      * @param low lowest value of the origin
      * @param high highest
      * @param bends what is added to the curve
+     * @param bent whether the curve alone would not do
      */
-    Transfer(Curve curve, Bends bends, double low, double high) {
+    Transfer(Curve curve, Bends bends, boolean bent, double low, double high) {
         this.curve = curve;
-        this.bent = !bends.none();
+        this.bent = bent;
         this.first = Asinh.asinh((low - curve.middle()) / curve.softness());
         double last = Asinh.asinh((high - curve.middle()) / curve.softness());
         this.step = Math.max(1e-12, (last - first) / (KNOTS - 1));
@@ -34,6 +36,20 @@ final class Transfer {
             double value = Math.min(1, curve.at(from[k]) + bends.at(from[k]));
             to[k] = k == 0 ? value : Math.max(to[k - 1], value);
         }
+    }
+
+    /** Over all that the tiles hold, and as far as black and white. */
+    static Transfer over(List<Tile> tiles, Curve curve, Bends bends, boolean bent) {
+        float low = Float.POSITIVE_INFINITY;
+        float high = Float.NEGATIVE_INFINITY;
+        for (Tile tile : tiles) {
+            for (float value : tile.origin()) {
+                low = value < low ? value : low;
+                high = value > high ? value : high;
+            }
+        }
+        double top = Math.min(Math.max(high, curve.reaches(1)), 1e6 * Math.max(1, Math.abs(high)));
+        return new Transfer(curve, bends, bent, Math.min(low, curve.reaches(0)), top);
     }
 
     Curve curve() {

@@ -1,0 +1,120 @@
+package noctuary.effect;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * The round kernel by which one layer follows from another, by weighted least squares over the inner pixels of patches:
+ * y = constant + sum over rings of h times the sum of x on the ring. Its sum is what becomes of a slow change.
+ *
+ * @param gain sum of the kernel
+ * @param constant what zero becomes
+ * @param misfit mean of ln(1 + (off / scale)²), with off as weighted
+ * @param outer share of the kernel's sum on its two outermost rings, without sign: near zero where it has died away
+ */
+record KernelFit(double gain, double constant, double misfit, double outer) {
+    private static final int ROUNDS = 2;
+    private static final int[][] OFFSETS = offsets();
+    private static final int RINGS = OFFSETS.length;
+    private static final int N = RINGS + 1;
+    private static final double RIDGE = 1e-9;
+
+    /** Index offsets within a patch, ring after ring: by distance up to 3 px, by rounded distance from there. */
+    private static int[][] offsets() {
+        SortedMap<Double, List<Integer>> rings = new TreeMap<>();
+        for (int dy = -Patch.RINGS; dy <= Patch.RINGS; dy++) {
+            for (int dx = -Patch.RINGS; dx <= Patch.RINGS; dx++) {
+                double apart = Math.hypot(dx, dy);
+                double ring = apart < 3 ? apart : Math.rint(apart);
+                if (ring <= Patch.RINGS) {
+                    rings.computeIfAbsent(ring, r -> new ArrayList<>()).add(dy * Patch.SIDE + dx);
+                }
+            }
+        }
+        return rings.values().stream()
+                .map(ring -> ring.stream().mapToInt(Integer::intValue).toArray())
+                .toArray(int[][]::new);
+    }
+
+    /** One patch's layers: what follows from what, and how much a unit of y counts at each pixel. */
+    record Pair(double[] x, double[] y, double[] weight) {}
+
+    /** @param scale of what is little, in weighted units of y */
+    static KernelFit of(List<Pair> pairs, double scale) {
+        double[][] rows = pairs.parallelStream().flatMap(KernelFit::rows).toArray(double[][]::new);
+        double[] robust = new double[rows.length];
+        Arrays.fill(robust, 1);
+        double[] h = new double[N];
+        for (int round = 0; round < ROUNDS; round++) {
+            h = solve(rows, robust);
+            for (int k = 0; k < rows.length; k++) {
+                double off = off(rows[k], h) / scale;
+                robust[k] = 1 / (1 + off * off);
+            }
+        }
+        return of(rows, h, scale);
+    }
+
+    private static KernelFit of(double[][] rows, double[] h, double scale) {
+        double misfit = 0;
+        for (double[] row : rows) {
+            double off = off(row, h) / scale;
+            misfit += Math.log1p(off * off) / rows.length;
+        }
+        double gain = 0;
+        for (int r = 0; r < RINGS; r++) {
+            gain += h[r + 1] * OFFSETS[r].length;
+        }
+        double outer = h[N - 1] * OFFSETS[RINGS - 1].length + h[N - 2] * OFFSETS[RINGS - 2].length;
+        return new KernelFit(gain, h[0], misfit, Math.abs(outer / gain));
+    }
+
+    /** 1, the sums over rings, y, weight: for every second inner pixel. */
+    private static Stream<double[]> rows(Pair pair) {
+        int side = 2 * Patch.INNER + 1;
+        return IntStream.range(0, side * side)
+                .filter(i -> (i % side + i / side) % 2 == 0)
+                .mapToObj(i -> {
+                    int at = (Patch.RINGS + i / side) * Patch.SIDE + Patch.RINGS + i % side;
+                    double[] row = new double[N + 2];
+                    row[0] = 1;
+                    for (int r = 0; r < RINGS; r++) {
+                        for (int offset : OFFSETS[r]) {
+                            row[r + 1] += pair.x()[at + offset];
+                        }
+                    }
+                    row[N] = pair.y()[at];
+                    row[N + 1] = pair.weight()[at];
+                    return row;
+                });
+    }
+
+    private static double off(double[] row, double[] h) {
+        double off = row[N];
+        for (int k = 0; k < N; k++) {
+            off -= h[k] * row[k];
+        }
+        return off * row[N + 1];
+    }
+
+    private static double[] solve(double[][] rows, double[] robust) {
+        double[][] m = new double[N][N + 1];
+        for (int k = 0; k < rows.length; k++) {
+            double w = robust[k] * rows[k][N + 1] * rows[k][N + 1];
+            for (int a = 0; a < N; a++) {
+                for (int b = 0; b <= N; b++) {
+                    m[a][b] += w * rows[k][a] * rows[k][b];
+                }
+            }
+        }
+        for (int a = 0; a < N; a++) {
+            m[a][a] *= 1 + RIDGE;
+        }
+        return Elimination.solve(m);
+    }
+}

@@ -1,0 +1,14 @@
+package noctuary.effect;
+
+/**
+ * The stretch found, and what it leaves in doubt.
+ *
+ * @param skyGain slope of the picture about the sky over that of the transfer; 1 where the transfer holds
+ * @param noShapes why the curve is not good enough for widths of stars and its own strength; empty when it is
+ * @param noLight why it says nothing of anything brighter than the sky; empty when it does
+ */
+record Stretching(Transfer transfer, double skyGain, String noShapes, String noLight) {
+    static Stretching sure(Transfer transfer) {
+        return new Stretching(transfer, 1, "", "");
+    }
+}
