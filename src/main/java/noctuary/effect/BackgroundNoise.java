@@ -19,6 +19,8 @@ final class BackgroundNoise {
     private final List<BlockResidual> residuals;
     private final double pixels;
     private final double smoothing;
+    /** Variance of means over many pixels, over that of means over 8 px, each times their pixels: below 1 where sharpened. */
+    private final double slower;
 
     /** @param layers by tile */
     BackgroundNoise(List<Block> blocks, Map<Tile, float[]> layers) {
@@ -29,11 +31,12 @@ final class BackgroundNoise {
                 * Block.SIDE
                 * Robust.median(blocks.stream().mapToDouble(Block::freeShare).toArray());
         this.smoothing = smoothing();
+        this.slower = smoothing > 0 ? 1 : slower();
     }
 
     /** Standard deviation of means of {@code size} x {@code size} px; NaN when it cannot be told. */
     double sigma(int size) {
-        return Math.sqrt(median(r -> r.variance(size)) / kept(smoothing, size));
+        return Math.sqrt(median(r -> r.variance(size)) / kept(size));
     }
 
     /** As {@link #sigma} of one pixel, from the upper half of the values alone. */
@@ -55,11 +58,24 @@ final class BackgroundNoise {
         return ratio(0) < found ? low : 0;
     }
 
+    /** With size n, the deviation of means times n runs as 1 + b / n where sharpening added to it. */
+    private double slower() {
+        double eight = LARGEST * Math.sqrt(median(r -> r.variance(LARGEST)) / kept(0, LARGEST));
+        double four = LARGEST / 2 * Math.sqrt(median(r -> r.variance(LARGEST / 2)) / kept(0, LARGEST / 2));
+        double many = Math.max(0, 2 * eight - four);
+        return Math.min(1, many * many / (eight * eight));
+    }
+
     private double ratio(double sigma) {
         return PlaneLoss.ofMeans(sigma, LARGEST)
                 * kept(sigma, LARGEST)
                 / PlaneLoss.ofMeans(sigma, LARGEST / 2)
                 / kept(sigma, LARGEST / 2);
+    }
+
+    private double kept(int size) {
+        double kept = kept(smoothing, size);
+        return size == LARGEST ? 1 - slower * (1 - kept) : kept;
     }
 
     /** A block with fewer free pixels loses more. */

@@ -16,22 +16,30 @@ record DarkSky(double cutPercent, double mainCutPercent, List<Double> castPercen
     private static final double MOST_CUT_PERCENT = 40;
 
     static DarkSky of(List<Block> blocks) {
-        long cut = 0;
-        long mainCut = 0;
-        long all = 0;
-        for (Block block : blocks) {
-            for (int i = 0; i < block.free().length; i++) {
-                if (block.free()[i]) {
-                    all++;
-                    mainCut += block.tile().picture()[block.at(i)] <= 0 ? 1 : 0;
-                    cut += black(block.tile(), block.at(i)) ? 1 : 0;
-                }
+        double[] level = blocks.stream().mapToDouble(Block::level).toArray();
+        double[] cut = new double[level.length];
+        double[] mainCut = new double[level.length];
+        for (int k = 0; k < level.length; k++) {
+            count(blocks.get(k), k, cut, mainCut);
+        }
+        SkyLevel sky = SkyLevel.of(blocks);
+        boolean colour = !blocks.isEmpty() && blocks.get(0).tile().colours().length == 3;
+        double main = 100 * sky.at(level, mainCut);
+        return new DarkSky(
+                100 * sky.at(level, cut), main, colour && main < MOST_CUT_PERCENT ? cast(blocks) : List.of());
+    }
+
+    private static void count(Block block, int k, double[] cut, double[] mainCut) {
+        int all = 0;
+        for (int i = 0; i < block.free().length; i++) {
+            if (block.free()[i]) {
+                all++;
+                mainCut[k] += block.tile().picture()[block.at(i)] <= 0 ? 1 : 0;
+                cut[k] += black(block.tile(), block.at(i)) ? 1 : 0;
             }
         }
-        double percent = 100.0 * cut / all;
-        boolean colour = !blocks.isEmpty() && blocks.get(0).tile().colours().length == 3;
-        double main = 100.0 * mainCut / all;
-        return new DarkSky(percent, main, colour && main < MOST_CUT_PERCENT ? cast(blocks) : List.of());
+        mainCut[k] /= all;
+        cut[k] /= all;
     }
 
     private static boolean black(Tile tile, int at) {

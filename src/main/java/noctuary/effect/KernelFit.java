@@ -16,13 +16,20 @@ import java.util.stream.Stream;
  * @param constant what zero becomes
  * @param misfit mean of ln(1 + (off / scale)²), with off as weighted
  * @param outer share of the kernel's sum on its two outermost rings, without sign: near zero where it has died away
+ * @param rms of what is left over, in weighted units of y
  */
-record KernelFit(double gain, double constant, double misfit, double outer) {
+record KernelFit(double gain, double constant, double misfit, double outer, double rms, int rows) {
     private static final int ROUNDS = 2;
     private static final int[][] OFFSETS = offsets();
     private static final int RINGS = OFFSETS.length;
     private static final int N = RINGS + 1;
     private static final double RIDGE = 1e-9;
+
+    /** Standard error of the gain as a share of it, for white noise of this size in x. */
+    double gainError(double noise) {
+        int pixels = Arrays.stream(OFFSETS).mapToInt(ring -> ring.length).sum();
+        return rms * Math.sqrt((double) pixels / rows) / (noise * Math.abs(gain));
+    }
 
     /** Index offsets within a patch, ring after ring: by distance up to 3 px, by rounded distance from there. */
     private static int[][] offsets() {
@@ -44,7 +51,22 @@ record KernelFit(double gain, double constant, double misfit, double outer) {
     /** One patch's layers: what follows from what, and how much a unit of y counts at each pixel. */
     record Pair(double[] x, double[] y, double[] weight) {}
 
-    /** @param scale of what is little, in weighted units of y */
+    /**
+     * By least squares of all alike. For Gaussian noise and any step that moves with what it is given, as medians do too,
+     * the kernel's sum is then one (Stein 1981, Annals of Statistics 9, 1135).
+     */
+    static KernelFit plain(List<Pair> pairs, double scale) {
+        double[][] rows = pairs.parallelStream().flatMap(KernelFit::rows).toArray(double[][]::new);
+        double[] alike = new double[rows.length];
+        Arrays.fill(alike, 1);
+        return of(rows, solve(rows, alike), scale);
+    }
+
+    /**
+     * Pixels that are far off count less.
+     *
+     * @param scale of what is little, in weighted units of y
+     */
     static KernelFit of(List<Pair> pairs, double scale) {
         double[][] rows = pairs.parallelStream().flatMap(KernelFit::rows).toArray(double[][]::new);
         double[] robust = new double[rows.length];
@@ -62,16 +84,18 @@ record KernelFit(double gain, double constant, double misfit, double outer) {
 
     private static KernelFit of(double[][] rows, double[] h, double scale) {
         double misfit = 0;
+        double squares = 0;
         for (double[] row : rows) {
             double off = off(row, h) / scale;
             misfit += Math.log1p(off * off) / rows.length;
+            squares += off * off * scale * scale / rows.length;
         }
         double gain = 0;
         for (int r = 0; r < RINGS; r++) {
             gain += h[r + 1] * OFFSETS[r].length;
         }
         double outer = h[N - 1] * OFFSETS[RINGS - 1].length + h[N - 2] * OFFSETS[RINGS - 2].length;
-        return new KernelFit(gain, h[0], misfit, Math.abs(outer / gain));
+        return new KernelFit(gain, h[0], misfit, Math.abs(outer / gain), Math.sqrt(squares), rows.length);
     }
 
     /** 1, the sums over rings, y, weight: for every second inner pixel. */

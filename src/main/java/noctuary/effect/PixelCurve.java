@@ -3,6 +3,7 @@ package noctuary.effect;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import noctuary.image.Asinh;
 import noctuary.stats.Robust;
 
@@ -17,21 +18,28 @@ final class PixelCurve {
     private static final double WIDTH = 0.1;
 
     private static final int FEWEST_PIXELS = 8;
-    /** Most that pixels may be off the line between those next to them in level, in noise of the picture. */
+    /** Most that pixels may be off those next to them in level, in noise of the picture. */
     private static final double MOST_OFF = 0.01;
     /** Share of the pixels of a level that need not follow. */
     private static final double OTHERS = 0.4;
-    /** What steps of eight bits put pixels off where levels are thinly filled, as a share of white. */
-    private static final double EIGHT_BITS = 0.002;
+    private static final int ABOUT = 3;
+    /** Fewer values than this are steps. */
+    private static final int FEW_VALUES = 4096;
 
+    /** Puts pixels of one level in an order that has nothing to do with the picture, and its inverse modulo 2³². */
+    private static final int SCATTER = 0x9E3779B1;
+
+    private static final int GATHER = 0xE8B2F51;
+    private static final float SAME = 1e-6f;
     private static final int THIN = 200;
+    private static final double FEW = 0.05;
     private static final double SKY_SIGMAS = 2.5;
     private static final double MOST_OF_SKY = 0.9;
 
     private final double sky;
     private final double noise;
     private final List<double[]> points = new ArrayList<>();
-    private boolean steps;
+    private double quantum;
     private int skyLevels;
     private int skyPure;
 
@@ -68,45 +76,42 @@ final class PixelCurve {
         long all = tiles.stream().mapToLong(Tile::size).sum();
         int stride = (int) Math.max(1, all / MOST_PIXELS);
         double bright = sky + BRIGHT_SIGMAS * noise;
-        List<long[]> kept = new ArrayList<>();
-        int total = 0;
+        float[] shown = new float[(int) all];
+        long[] keys = new long[(int) all];
+        int count = 0;
         for (Tile tile : tiles) {
-            long[] keys = new long[tile.size()];
-            int count = 0;
-            for (int i = 0; i < keys.length; i++) {
+            for (int i = 0; i < tile.size(); i++) {
                 float x = tile.origin()[i];
                 float p = tile.picture()[i];
                 if ((i % stride == 0 || x > bright) && p > 0 && p < 1 && !Float.isNaN(x)) {
-                    keys[count++] = key(x, p);
+                    shown[count] = p;
+                    keys[count] = (long) turned(Float.floatToIntBits(x)) << 32 | count * SCATTER & 0xFFFFFFFFL;
+                    count++;
                 }
             }
-            kept.add(Arrays.copyOf(keys, count));
-            total += count;
         }
-        return parts(kept.stream().flatMapToLong(Arrays::stream).sorted().toArray(), total);
+        long[] sorted = Arrays.copyOf(keys, count);
+        Arrays.sort(sorted);
+        return parts(sorted, shown);
     }
 
-    /** The origin's bits, turned so that they order as the numbers do, before the picture's. */
-    private static long key(float x, float p) {
-        return ((long) turned(Float.floatToIntBits(x)) << 32) | Float.floatToIntBits(p);
-    }
-
+    /** A float's bits, turned so that they order as the numbers do, and back. */
     private static int turned(int bits) {
         return bits ^ (bits >> 31 & Integer.MAX_VALUE);
     }
 
-    private static float[][] parts(long[] keys, int total) {
-        float[][] parts = new float[2][total];
-        for (int i = 0; i < total; i++) {
+    private static float[][] parts(long[] keys, float[] shown) {
+        float[][] parts = new float[2][keys.length];
+        for (int i = 0; i < keys.length; i++) {
             parts[0][i] = Float.intBitsToFloat(turned((int) (keys[i] >> 32)));
-            parts[1][i] = Float.intBitsToFloat((int) keys[i]);
+            parts[1][i] = shown[(int) keys[i] * GATHER];
         }
         return parts;
     }
 
     private void look(float[] x, float[] p) {
         double most = mostOff(x, p);
-        steps = eightBits(p);
+        quantum = quantum(p);
         int from = 0;
         while (from < x.length) {
             int to = from + 1;
@@ -136,19 +141,18 @@ final class PixelCurve {
     }
 
     private void add(float[] x, float[] p, int from, int to, double most) {
-        double[] off = new double[Math.max(0, to - from - 2)];
-        for (int i = from + 1; i < to - 1; i++) {
-            off[i - from - 1] = Math.abs(off(x, p, i));
-        }
-        double allowed = steps && off.length < THIN ? Math.max(EIGHT_BITS, most) : most;
-        boolean pure = off.length >= FEWEST_PIXELS - 2 && lower(off) <= allowed;
+        double[] off = IntStream.range(from, to).mapToDouble(i -> off(p, i)).toArray();
+        boolean thin = off.length < THIN;
+        double allowed = quantum > 0 ? quantum / 2 : most;
+        boolean pure = off.length >= FEWEST_PIXELS
+                && (quantum > 0 && !thin ? others(off, allowed) < FEW : lower(off) <= allowed);
         boolean ofSky = Math.abs(x[(from + to) / 2] - sky) < SKY_SIGMAS * noise;
         skyLevels += ofSky ? 1 : 0;
         skyPure += ofSky && pure ? 1 : 0;
         if (pure) {
             double[] sums = new double[3];
-            for (int i = from + 1; i < to - 1; i++) {
-                if (off[i - from - 1] <= Math.max(EIGHT_BITS, allowed)) {
+            for (int i = from; i < to; i++) {
+                if (off[i - from] <= 2 * allowed) {
                     sums[0] += x[i];
                     sums[1] += p[i];
                     sums[2]++;
@@ -166,19 +170,29 @@ final class PixelCurve {
         return Arrays.stream(sorted, 0, count).sum() / count;
     }
 
-    private static boolean eightBits(float[] p) {
-        for (float v : p) {
-            if (Math.abs(255 * v - Math.rint(255 * v)) > 1e-3) {
-                return false;
-            }
-        }
-        return true;
+    /** Share of pixels that are not as their neighbours in level are. */
+    private static double others(double[] off, double allowed) {
+        return Arrays.stream(off).filter(o -> o > allowed).count() / (double) off.length;
     }
 
-    /** How far a pixel of the picture lies off the line between its neighbours in the origin's order. */
-    private static double off(float[] x, float[] p, int i) {
-        double gap = x[i + 1] - x[i - 1];
-        double part = gap > 0 ? (x[i] - x[i - 1]) / gap : 0.5;
-        return p[i] - p[i - 1] - part * (p[i + 1] - p[i - 1]);
+    /** The step between values where there are few of them, as of eight bits; 0 where there are many. */
+    private static double quantum(float[] p) {
+        float[] sorted = p.clone();
+        Arrays.sort(sorted);
+        int distinct = 1;
+        for (int i = 1; i < sorted.length; i++) {
+            distinct += sorted[i] - sorted[i - 1] > SAME ? 1 : 0;
+        }
+        return distinct < FEW_VALUES && sorted.length > FEW_VALUES
+                ? (sorted[sorted.length - 1] - sorted[0]) / distinct
+                : 0;
+    }
+
+    /** How far a pixel of the picture lies off the middle one of those about it in the origin's order. */
+    private static double off(float[] p, int i) {
+        int from = Math.max(0, Math.min(p.length - 2 * ABOUT - 1, i - ABOUT));
+        float[] about = Arrays.copyOfRange(p, from, Math.min(p.length, from + 2 * ABOUT + 1));
+        Arrays.sort(about);
+        return Math.abs(p[i] - about[about.length / 2]);
     }
 }

@@ -30,22 +30,34 @@ final class PixelStretch {
     /** @param stars heights of stars, in the origin's units above zero */
     Stretching of(List<Tile> tiles, double[] stars) {
         double[] at = pixels.at();
+        boolean dark = stars.length > 0 && Robust.median(stars) - sky > 2 * (at[at.length - 1] - sky);
+        return dark
+                ? CellStretch.plain(tiles)
+                        .map(cells -> over(tiles, cells.transfer().curve()))
+                        .filter(transfer -> !transfer.bent())
+                        .map(Stretching::sure)
+                        .orElseGet(() -> new Stretching(over(tiles, curve()), 1, false, DARK, DARK))
+                : Stretching.sure(over(tiles, curve()));
+    }
+
+    /** A curve, and what pixels are off it. */
+    private Transfer over(List<Tile> tiles, Curve curve) {
+        double[] at = pixels.at();
         double[] value = pixels.value();
-        Curve curve = curve(at, value);
         double[] off = IntStream.range(0, at.length)
                 .mapToDouble(k -> value[k] - curve.at(at[k]))
                 .toArray();
         double rms = Math.sqrt(Arrays.stream(off).map(o -> o * o).average().orElse(0));
-        Transfer transfer = Transfer.over(tiles, curve, new Bends(at, off), rms > MOST_OFF);
-        boolean dark = stars.length > 0 && Robust.median(stars) - sky > 2 * (at[at.length - 1] - sky);
-        return dark ? new Stretching(transfer, 1, DARK, DARK) : Stretching.sure(transfer);
+        return Transfer.over(tiles, curve, new Bends(at, off), rms > MOST_OFF);
     }
 
     boolean enough() {
         return pixels.skyIsPure() && pixels.at().length >= FEWEST;
     }
 
-    private Curve curve(double[] at, double[] value) {
+    private Curve curve() {
+        double[] at = pixels.at();
+        double[] value = pixels.value();
         double[] sigma = new double[at.length];
         Arrays.fill(sigma, SIGMA);
         Simplex.Corner best = null;

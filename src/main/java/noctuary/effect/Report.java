@@ -88,7 +88,8 @@ final class Report {
                 found,
                 dark.mainCutPercent(),
                 laying.way().whole());
-        StarReport stars = StarReport.of(from.stars(), laying, layers, blocks, fwhm, found, seen);
+        double ratio = noise.scales().get(0).ratio().value().orElse(1);
+        StarReport stars = StarReport.of(from.stars(), laying, layers, blocks, fwhm, found, ratio, seen);
         return new Effect(
                 Optional.of(laid()),
                 Optional.of(stretch(found)),

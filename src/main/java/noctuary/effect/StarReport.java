@@ -10,6 +10,13 @@ record StarReport(SameStars same, Optional<StarFates> fates, Rings rings) {
     /** Dark rings of this depth leave no profile to fit a width to, percent of a star's height. */
     private static final double DEEP_PERCENT = 4;
 
+    /** The same where the step came after the stretch, which hides what it did to the light below. */
+    private static final double DEEP_AFTER_PERCENT = 2;
+
+
+    /** Noise raised so much makes rings likely where too few bright stars are left to show them. */
+    private static final double ROUGH = 2;
+
     static StarReport of(
             List<Star> stars,
             Laying laying,
@@ -17,6 +24,7 @@ record StarReport(SameStars same, Optional<StarFates> fates, Rings rings) {
             List<Block> blocks,
             double fwhm,
             Stretching found,
+            double noiseRatio,
             Function<Transfer, List<Star>> seen) {
         if (!found.noLight().isEmpty()) {
             Amount absent = Amount.absent(found.noLight());
@@ -25,15 +33,16 @@ record StarReport(SameStars same, Optional<StarFates> fates, Rings rings) {
         List<Star> after = seen.apply(found.transfer());
         Rings rings = Rings.of(layers, stars, laying, fwhm);
         StarFates fates = new FateCount(layers, blocks, fwhm).count(stars, after, laying);
-        return new StarReport(shapes(stars, after, laying, found, rings), Optional.of(fates), rings);
+        return new StarReport(shapes(stars, after, laying, found, rings, noiseRatio > ROUGH), Optional.of(fates), rings);
     }
 
     private static SameStars shapes(
-            List<Star> stars, List<Star> after, Laying laying, Stretching found, Rings rings) {
+            List<Star> stars, List<Star> after, Laying laying, Stretching found, Rings rings, boolean rough) {
         if (!found.noShapes().isEmpty()) {
             return SameStars.absent(found.noShapes());
         }
-        return rings.darkPercent().value().orElse(0) > DEEP_PERCENT
+        return rings.darkPercent().value().orElse(rough ? Double.POSITIVE_INFINITY : 0)
+                        > (found.stepAfter() ? DEEP_AFTER_PERCENT : DEEP_PERCENT)
                 ? SameStars.absent("dark rings around the stars leave no profile to fit a width to")
                 : SameStars.of(stars, after, laying);
     }

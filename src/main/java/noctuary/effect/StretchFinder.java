@@ -26,6 +26,11 @@ final class StretchFinder {
     /** How far the slope about the sky may be off one that is believed, for widths of stars and the curve's strength. */
     private static final double NEAR = 0.05;
 
+    /** Misfit of curve and kernel that is all noise that was added: as large as on the sky alone. */
+    private static final double NOISY = 0.5;
+
+    private static final double LIKE_SKY = 1.3;
+    private static final double ERRORS = 2.5;
     private static final double FARTHEST = 0.4;
     /** A median stands against the conservation of light only when its misfit is this share of the other. */
     private static final double MUCH_BETTER = 0.5;
@@ -78,16 +83,16 @@ final class StretchFinder {
             kernels.sort(Comparator.comparingDouble(KernelStretch.Found::misfit));
         }
         if (!kernels.isEmpty() && kernels.get(0).misfit() < GOOD) {
-            return Optional.of(Stretching.sure(over(kernels.get(0).curve())));
+            return Optional.of(Stretching.of(over(kernels.get(0).curve()), !kernels.get(0).before()));
         }
-        return byCells(sky, LITTLE * shown, kernels);
+        return byCells(sky, noise, LITTLE * shown, kernels);
     }
 
     private Transfer over(Curve curve) {
         return Transfer.over(tiles, curve, Bends.NONE, false);
     }
 
-    private Optional<Stretching> byCells(double sky, double scale, List<KernelStretch.Found> kernels) {
+    private Optional<Stretching> byCells(double sky, double noise, double scale, List<KernelStretch.Found> kernels) {
         Optional<CellStretch> plain = CellStretch.plain(tiles);
         if (plain.isEmpty()) {
             return Optional.empty();
@@ -104,12 +109,14 @@ final class StretchFinder {
         }
         KernelFit slope = KernelStretch.slope(patches, sky, scale);
         List<Transfer> all = new ArrayList<>(List.of(cells));
-        kernels.forEach(k -> all.add(over(k.curve())));
-        return Optional.of(nearest(all, slope, sky));
+        kernels.stream()
+                .filter(k -> k.misfit() > NOISY && k.misfit() < LIKE_SKY * slope.misfit())
+                .forEach(k -> all.add(over(k.curve())));
+        return Optional.of(nearest(all, slope, sky, Math.max(NEAR, ERRORS * slope.gainError(noise))));
     }
 
     /** The first whose slope about the sky is as the sky shows it, else the first with what the sky shows. */
-    private static Stretching nearest(List<Transfer> all, KernelFit slope, double sky) {
+    private static Stretching nearest(List<Transfer> all, KernelFit slope, double sky, double near) {
         Transfer first = all.get(0);
         double gain = slope.gain() / first.curve().slope(sky);
         if (!(slope.outer() < OUTER) || !(Math.abs(gain - 1) < FARTHEST)) {
@@ -117,11 +124,11 @@ final class StretchFinder {
         }
         for (Transfer each : all) {
             double its = slope.gain() / each.curve().slope(sky);
-            if (Math.abs(its - 1) < NEAR) {
-                return new Stretching(each, its, "", "");
+            if (Math.abs(its - 1) < near) {
+                return Stretching.sure(each);
             }
         }
-        return new Stretching(first, gain, UNEVEN, "");
+        return new Stretching(first, gain, false, UNEVEN, "");
     }
 
     private double noiseRatio(Transfer transfer) {

@@ -72,6 +72,13 @@ record Chain(Tone tone, Order order, StepRow row) {
         return KeeperSteps.cut(order == Order.BEFORE ? shown : row.step().apply(shown, stretched(stars)));
     }
 
+    Effect effect(PlantedSky sky) {
+        float[] picture = picture(sky.pixels(), sky.stars());
+        return order == Order.ALONE
+                ? PlantedSky.effectOfVersion(origin(sky.pixels()), picture)
+                : PlantedSky.effect(sky.pixels(), picture);
+    }
+
     /** The picture without the step, or with it where it is a change of tones. */
     float[] plain(float[] linear, List<double[]> stars) {
         return row.tone() ? picture(linear, stars) : KeeperSteps.cut(KeeperSteps.each(linear, tone.forward()));

@@ -1,5 +1,6 @@
 package noctuary.effect;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -159,7 +160,7 @@ final class KeeperSteps {
     }
 
     private static List<Integer> near(double[] star, double reach) {
-        List<Integer> near = new java.util.ArrayList<>();
+        List<Integer> near = new ArrayList<>();
         for (int y = (int) Math.max(0, star[1] - reach); y <= Math.min(SIDE - 1, star[1] + reach); y++) {
             for (int x = (int) Math.max(0, star[0] - reach); x <= Math.min(SIDE - 1, star[0] + reach); x++) {
                 if (Math.hypot(x - star[0], y - star[1]) <= reach) {

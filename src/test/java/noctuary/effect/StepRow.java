@@ -11,6 +11,10 @@ import noctuary.effect.Chain.Step;
  * @param tone whether it is itself a change of tones, which belongs to the stretch and comes after it only
  */
 record StepRow(String name, boolean tone, Step step) {
+    static StepRow named(String name) {
+        return all().stream().filter(row -> row.name().equals(name)).findFirst().orElseThrow();
+    }
+
     static List<StepRow> all() {
         List<StepRow> rows = new ArrayList<>();
         rows.add(new StepRow("nothing", false, (p, c) -> p));

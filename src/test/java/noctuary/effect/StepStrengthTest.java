@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Steps of known strength before the stretch, on three skies, one without and two with a nebula (6 and 40 times the
+ * Steps of known strength before the stretch and after it, on three skies, one without and two with a nebula (6 and 40 times the
  * noise): noise ratio within 5 %, change of width within 3 %. The truth is worked out in the test.
  */
 class StepStrengthTest {
@@ -50,13 +50,12 @@ class StepStrengthTest {
 
     /**
      * White noise of means over n px is 1 / n; under a kernel k along both axes it is the mean of k's own products.
-     * At 8 px it reads up to 9 % low above sigma 1, because a block of 32 px holds too little of such long waves.
      */
     @ParameterizedTest
     @CsvSource({"0, 0.7", "1, 0.7", "2, 0.7", "0, 1", "1, 1", "2, 1", "0, 1.5", "1, 1.5", "2, 1.5", "1, 2", "2, 2"})
     void gaussianSmoothing(int sky, double sigma) {
         Effect effect = effect(sky, Steps.gaussian(SKIES[sky].pixels(), sigma));
-        for (int size : sigma > 1 ? new int[] {1, 2, 4} : new int[] {1, 2, 4, 8}) {
+        for (int size : new int[] {1, 2, 4, 8}) {
             assertShare(effect.noiseRatio(size), size * Steps.meansLeft(sigma, size), 0.05);
         }
         assertShare(effect.blotchBefore(), 1, 0.05);
@@ -85,15 +84,71 @@ class StepStrengthTest {
     /** Width at half of the height; noise from the kernel's squares. */
     @ParameterizedTest
     @CsvSource({
-        "0, 0.3, 1", "1, 0.3, 1", "2, 0.3, 1", "0, 0.3, 2.5", "1, 0.3, 2.5", "2, 0.3, 2.5", "0, 0.8, 1.5",
-        "1, 0.8, 1.5", "2, 0.8, 1.5", "0, 1.5, 1", "1, 1.5, 1", "2, 1.5, 1", "1, 0.8, 2.5", "2, 0.8, 2.5",
-        "1, 1.5, 1.5", "2, 1.5, 1.5"
+        "0, 0.3, 1", "2, 0.3, 1", "0, 0.3, 2.5", "1, 0.3, 2.5", "2, 0.8, 1.5", "0, 1.5, 1", "1, 1.5, 1",
+        "2, 0.8, 2.5", "1, 1.5, 1.5"
     })
     void sharpening(int sky, double amount, double sigma) {
         Effect effect = effect(sky, Steps.sharpen(SKIES[sky].pixels(), sigma, amount));
         assertShare(effect.noiseRatio(1), Steps.sharpenedNoise(sigma, amount), 0.05);
         double narrower = Steps.sharpenedFwhm(PlantedSky.FWHM, PlantedSky.BETA, sigma, amount) / PlantedSky.FWHM;
         assertShare(effect.fwhmRatio(), narrower, 0.03);
+    }
+
+    /** Nothing of a star's profile is left to fit a width to; the kernel's squares give the noise. */
+    @ParameterizedTest
+    @CsvSource({"0, 1.5, 2.5", "0, 3, 2", "2, 3, 2"})
+    void veryStrongSharpening(int sky, double amount, double sigma) {
+        Effect effect = effect(sky, Steps.sharpen(SKIES[sky].pixels(), sigma, amount));
+        assertShare(effect.noiseRatio(1), Steps.sharpenedNoise(sigma, amount), 0.05);
+        assertShare(effect.stretch().orElseThrow().strength(), 40, 0.02);
+        assertThat(effect.fwhmRatio().value()).isEmpty();
+        assertThat(effect.fwhmRatio().why()).contains("dark rings");
+    }
+
+    /** Steps by their names in {@link StepRow}, after the stretch; the truth by {@link StepTruth}. */
+    @ParameterizedTest
+    @CsvSource({"gaussian 1.5, 0", "gaussian 2.0, 2", "sharpen 0.8 at 1.5, 0", "sharpen 1.5 at 1.0, 1"})
+    void afterTheStretch(String step, int sky) {
+        Chain chain = new Chain(Chain.Tone.asinh(), Chain.Order.AFTER, StepRow.named(step));
+        Effect effect = chain.effect(SKIES[sky]);
+        StepTruth truth = new StepTruth(chain, SKIES[sky]);
+        assertShare(effect.noiseRatio(1), truth.noiseAndCut()[0], 0.05);
+        assertShare(effect.noiseRatio(8), truth.noiseAndCut()[1], 0.05);
+        assertShare(effect.fwhmRatio(), truth.fwhmRatio(), 0.03);
+        assertShare(effect.stretch().orElseThrow().strength(), Chain.Tone.TOP, 0.02);
+    }
+
+    /** Steps that spare the sky between the stars leave its noise as it was, whatever becomes of the stars. */
+    @ParameterizedTest
+    @CsvSource({"smaller stars 1.0, 0", "stars left 0.3, 0"})
+    void aStepOnStarsAlone(String step, int sky) {
+        Effect effect = new Chain(Chain.Tone.asinh(), Chain.Order.AFTER, StepRow.named(step)).effect(SKIES[sky]);
+        assertShare(effect.noiseRatio(1), 1, 0.01);
+        assertShare(effect.noiseRatio(8), 1, 0.01);
+    }
+
+    @Test
+    void aBroadHalo() {
+        Effect effect = new Chain(Chain.Tone.asinh(), Chain.Order.AFTER, StepRow.named("halo 10 %")).effect(SKIES[0]);
+        assertShare(effect.stretch().orElseThrow().strength(), Chain.Tone.TOP, 0.02);
+        assertNear(effect.haloPercent(), 10, within(1.0));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2})
+    void aStretchByAPower(int sky) {
+        Effect effect = new Chain(Chain.Tone.power(), Chain.Order.AFTER, StepRow.named("nothing")).effect(SKIES[sky]);
+        assertShare(effect.noiseRatio(1), 1, 0.01);
+        assertShare(effect.fwhmRatio(), 1, 0.01);
+        assertThat(effect.stretch().orElseThrow().strength().why()).contains("no asinh curve");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"gamma 1.4", "s curve", "eight bits"})
+    void tones(String step) {
+        Effect effect = new Chain(Chain.Tone.asinh(), Chain.Order.AFTER, StepRow.named(step)).effect(SKIES[1]);
+        assertShare(effect.noiseRatio(1), 1, 0.01);
+        assertShare(effect.fwhmRatio(), 1, 0.01);
     }
 
     @Test

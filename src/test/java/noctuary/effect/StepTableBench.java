@@ -64,11 +64,7 @@ final class StepTableBench {
 
     private void row(Chain chain, String name, PlantedSky sky) {
         double[] truth = truth(chain, name, sky);
-        float[] linear = sky.pixels();
-        float[] picture = chain.picture(linear, sky.stars());
-        Effect effect = chain.order() == Order.ALONE
-                ? PlantedSky.effectOfVersion(chain.origin(linear), picture)
-                : PlantedSky.effect(linear, picture);
+        Effect effect = chain.effect(sky);
         Amount[] read = read(effect);
         List<String> why = new ArrayList<>();
         StringBuilder line = new StringBuilder(String.format(
