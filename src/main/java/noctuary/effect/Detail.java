@@ -19,66 +19,30 @@ final class Detail {
     private static final int FEWEST = 5;
     private static final double MOST_STARS = 0.05;
 
-    /** Periods of which a window has hardly anything but noise. */
-    private static final double FINEST = 2;
-
-    private static final double FINE = 3;
-    private static final double CLEAR = 0.95;
-    /** Least power of structure, in that of the noise. */
-    private static final double LEAST = 0.2;
-
     private final List<double[]> before = new ArrayList<>();
     private final List<double[]> after = new ArrayList<>();
 
     /** @param masks of star light, one a tile */
     static Amount kept(Layers layers, List<boolean[]> masks, List<Block> background) {
-        List<Block> clear = background.stream()
-                .filter(block -> block.freeShare() >= CLEAR)
-                .toList();
-        List<Block> blocks = clear.size() < FEWEST ? background : clear;
-        List<double[]> calm = windows(layers.stretched(), layers, masks, blocks);
-        List<double[]> calmAfter = windows(layers.shown(), layers, masks, blocks);
         Detail detail = new Detail();
-        double noise = power(calm, MIDDLE, LONG);
+        double noise = Robust.median(background.stream()
+                .mapToDouble(b -> Spectrum.power(
+                        window(
+                                layers.stretched().get(b.tile()),
+                                masks.get(layers.tiles().indexOf(b.tile())),
+                                b.tile(),
+                                b.left(),
+                                b.top()),
+                        MIDDLE,
+                        LONG))
+                .toArray());
         for (int t = 0; t < layers.tiles().size(); t++) {
             detail.look(layers, layers.tiles().get(t), masks.get(t), STANDS_OUT * noise);
         }
-        return detail.before.size() < FEWEST
-                ? Amount.absent("no bright part without stars shows structure to compare")
-                : detail.ratio(power(calm, FINEST, FINE), power(calm, SHORT, MIDDLE), power(calmAfter, SHORT, MIDDLE));
-    }
-
-    private static List<double[]> windows(
-            Map<Tile, float[]> layer, Layers layers, List<boolean[]> masks, List<Block> blocks) {
-        return blocks.stream()
-                .map(b -> window(
-                        layer.get(b.tile()), masks.get(layers.tiles().indexOf(b.tile())), b.tile(), b.left(), b.top()))
-                .toList();
-    }
-
-    private static double power(List<double[]> windows, double shortest, double longest) {
-        return Robust.median(windows.stream()
-                .mapToDouble(w -> Spectrum.power(w, shortest, longest))
-                .toArray());
-    }
-
-    /**
-     * Of the powers without the noise's: a window's own noise stands to the background's as the power of its finest waves
-     * does, before the step and after it.
-     */
-    private Amount ratio(double fine, double calm, double calmAfter) {
-        double had = 0;
-        double left = 0;
-        double noise = 0;
-        for (int k = 0; k < before.size(); k++) {
-            double times = Spectrum.power(before.get(k), FINEST, FINE) / fine;
-            had += Spectrum.power(before.get(k), SHORT, MIDDLE) - times * calm;
-            left += Spectrum.power(after.get(k), SHORT, MIDDLE) - times * calmAfter;
-            noise += times * calm;
+        if (detail.before.size() < FEWEST) {
+            return Amount.absent("no bright part without stars shows structure to compare");
         }
-        return had > LEAST * noise
-                ? Amount.known(Math.max(0, left / had), "the structure has no power at 4 to 8 px")
-                : Amount.absent("bright parts show no structure of 4 to 8 px above the noise");
+        return Amount.known(detail.ratio(), "the structure has no power at 4 to 8 px");
     }
 
     private void look(Layers layers, Tile tile, boolean[] mask, double least) {
@@ -95,6 +59,13 @@ final class Detail {
                 }
             }
         }
+    }
+
+    private double ratio() {
+        return after.stream().mapToDouble(w -> Spectrum.power(w, SHORT, MIDDLE)).sum()
+                / before.stream()
+                        .mapToDouble(w -> Spectrum.power(w, SHORT, MIDDLE))
+                        .sum();
     }
 
     private static double stars(boolean[] mask, Tile tile, int left, int top) {

@@ -14,7 +14,7 @@ import java.util.function.Supplier;
  * @param neighbours correlation of the background noise of neighbours, before and after
  * @param fates absent without a stretch, and where only the sky shows it
  * @param fwhmRatioError standard error of {@code fwhmRatio}; 0 where absent
- * @param detailKept share of the power of structure of 4 to 8 px in bright parts that is left, without that of noise
+ * @param detailKept share of the power of structure of 4 to 8 px in bright parts that is left
  * @param backgroundCutPercent share of the true background that is black
  * @param castPercent of the background: red, green, blue against their mean; empty for grey
  * @param whyNot reason why {@code laid}, {@code stretch} or {@code fates} is absent; empty when all are there

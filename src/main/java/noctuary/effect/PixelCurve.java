@@ -20,6 +20,12 @@ final class PixelCurve {
     private static final int FEWEST_PIXELS = 8;
     /** Most that pixels may be off those next to them in level, in noise of the picture. */
     private static final double MOST_OFF = 0.01;
+    /** The same on the sky, where pixels are dense: little enough that a gentle, wide sharpening shows. */
+    private static final double MOST_OFF_SKY = 0.002;
+    /** Noise of the picture below which steps between values hide whether pixels follow, in such steps. */
+    private static final double FEWEST_STEPS = 1.5;
+    /** Share of the sky that must be neither black nor white before it tells anything. */
+    private static final double LEAST_SHOWN = 0.5;
     /** Share of the pixels of a level that need not follow. */
     private static final double OTHERS = 0.4;
     private static final int ABOUT = 3;
@@ -40,6 +46,9 @@ final class PixelCurve {
     private final double noise;
     private final List<double[]> points = new ArrayList<>();
     private double quantum;
+    private double seen;
+    private long skyPixels;
+    private long skyShown;
     private int skyLevels;
     private int skyPure;
 
@@ -58,7 +67,10 @@ final class PixelCurve {
 
     /** Whether the sky follows a curve, so that nothing but a stretch befell it. */
     boolean skyIsPure() {
-        return skyLevels > 0 && skyPure >= MOST_OF_SKY * skyLevels;
+        return skyLevels > 0
+                && skyPure >= MOST_OF_SKY * skyLevels
+                && skyShown >= LEAST_SHOWN * skyPixels
+                && seen >= FEWEST_STEPS * quantum;
     }
 
     /** Levels of the origin where pixels follow a curve, rising. */
@@ -83,6 +95,9 @@ final class PixelCurve {
             for (int i = 0; i < tile.size(); i++) {
                 float x = tile.origin()[i];
                 float p = tile.picture()[i];
+                boolean ofSky = ofSky(x);
+                skyPixels += ofSky ? 1 : 0;
+                skyShown += ofSky && p > 0 && p < 1 ? 1 : 0;
                 if ((i % stride == 0 || x > bright) && p > 0 && p < 1 && !Float.isNaN(x)) {
                     shown[count] = p;
                     keys[count] = (long) turned(Float.floatToIntBits(x)) << 32 | count * SCATTER & 0xFFFFFFFFL;
@@ -110,7 +125,7 @@ final class PixelCurve {
     }
 
     private void look(float[] x, float[] p) {
-        double most = mostOff(x, p);
+        seen = seen(x, p);
         quantum = quantum(p);
         int from = 0;
         while (from < x.length) {
@@ -119,7 +134,7 @@ final class PixelCurve {
             while (to < x.length && (to - from < FEWEST_PIXELS || u(x[to]) < end)) {
                 to++;
             }
-            add(x, p, from, to, most);
+            add(x, p, from, to);
             from = to;
         }
     }
@@ -128,25 +143,29 @@ final class PixelCurve {
         return Asinh.asinh((x - sky) / noise);
     }
 
-    private double mostOff(float[] x, float[] p) {
+    private boolean ofSky(double x) {
+        return Math.abs(x - sky) < SKY_SIGMAS * noise;
+    }
+
+    /** Noise of the picture about the sky. */
+    private double seen(float[] x, float[] p) {
         double[] shown = new double[x.length];
         int count = 0;
         for (int i = 0; i < x.length; i++) {
-            if (Math.abs(x[i] - sky) < SKY_SIGMAS * noise) {
+            if (ofSky(x[i])) {
                 shown[count++] = p[i];
             }
         }
-        double seen = count == 0 ? 0 : Robust.sigma(Arrays.copyOf(shown, count));
-        return MOST_OFF * seen;
+        return count == 0 ? 0 : Robust.sigma(Arrays.copyOf(shown, count));
     }
 
-    private void add(float[] x, float[] p, int from, int to, double most) {
+    private void add(float[] x, float[] p, int from, int to) {
         double[] off = IntStream.range(from, to).mapToDouble(i -> off(p, i)).toArray();
         boolean thin = off.length < THIN;
-        double allowed = quantum > 0 ? quantum / 2 : most;
+        boolean ofSky = ofSky(x[(from + to) / 2]);
+        double allowed = quantum > 0 ? quantum / 2 : seen * (ofSky ? MOST_OFF_SKY : MOST_OFF);
         boolean pure = off.length >= FEWEST_PIXELS
                 && (quantum > 0 && !thin ? others(off, allowed) < FEW : lower(off) <= allowed);
-        boolean ofSky = Math.abs(x[(from + to) / 2] - sky) < SKY_SIGMAS * noise;
         skyLevels += ofSky ? 1 : 0;
         skyPure += ofSky && pure ? 1 : 0;
         if (pure) {

@@ -13,7 +13,6 @@ record StarReport(SameStars same, Optional<StarFates> fates, Rings rings) {
     /** The same where the step came after the stretch, which hides what it did to the light below. */
     private static final double DEEP_AFTER_PERCENT = 2;
 
-
     /** Noise raised so much makes rings likely where too few bright stars are left to show them. */
     private static final double ROUGH = 2;
 

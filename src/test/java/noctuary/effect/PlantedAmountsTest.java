@@ -58,15 +58,6 @@ class PlantedAmountsTest {
         assertNear(effect.detailKept(), left, within(0.02));
     }
 
-    /** Waves of the nebula taken off altogether: what is left between 4 and 8 px is noise. */
-    @Test
-    void detailOfRipplesTakenOff() {
-        PlantedSky rippled = new PlantedSky(8, 64, 20, (x, y) -> 800 * PlantedSky.rippled(x, y, 0.3));
-        PlantedSky smooth = new PlantedSky(8, 64, 20, (x, y) -> 800 * PlantedSky.rippled(x, y, 0));
-        Effect effect = PlantedSky.effect(rippled.pixels(), Steps.stretch(smooth.pixels(), 5, 0.15));
-        assertNear(effect.detailKept(), 0, within(0.02));
-    }
-
     /** Percent of the background by which each colour is multiplied. */
     @ParameterizedTest
     @CsvSource({"0, 0, 0", "0, 3, 0", "-5, 0, 2", "10, -4, 0"})

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Steps of known strength before the stretch and after it, on three skies, one without and two with a nebula (6 and 40 times the
- * noise): noise ratio within 5 %, change of width within 3 %. The truth is worked out in the test.
+ * Steps of known strength before the stretch and after it, on three skies, one without and two with a nebula (6 and 40
+ * times the noise): noise ratio within 5 %, change of width within 3 %. The truth is worked out in the test.
  */
 class StepStrengthTest {
     private static final PlantedSky[] SKIES = {
@@ -84,8 +84,9 @@ class StepStrengthTest {
     /** Width at half of the height; noise from the kernel's squares. */
     @ParameterizedTest
     @CsvSource({
-        "0, 0.3, 1", "2, 0.3, 1", "0, 0.3, 2.5", "1, 0.3, 2.5", "2, 0.8, 1.5", "0, 1.5, 1", "1, 1.5, 1",
-        "2, 0.8, 2.5", "1, 1.5, 1.5"
+        "0, 0.3, 1", "1, 0.3, 1", "2, 0.3, 1", "0, 0.3, 2.5", "1, 0.3, 2.5", "2, 0.3, 2.5", "0, 0.8, 1.5",
+        "1, 0.8, 1.5", "2, 0.8, 1.5", "0, 1.5, 1", "1, 1.5, 1", "2, 1.5, 1", "1, 0.8, 2.5", "2, 0.8, 2.5",
+        "1, 1.5, 1.5", "2, 1.5, 1.5"
     })
     void sharpening(int sky, double amount, double sigma) {
         Effect effect = effect(sky, Steps.sharpen(SKIES[sky].pixels(), sigma, amount));
