@@ -15,13 +15,14 @@ import noctuary.fact.Unit;
 /** The keys of an entry. */
 final class EntryReader {
     /** An entry whose claims to close lessons are not yet checked. */
-    record Draft(Entry entry, List<Typed<String>> closes, Margin margin) {}
+    record Draft(Entry entry, List<Typed<String>> closes) {}
 
     private final SettingsReader defaults;
     private final Map<String, RigNote> rigs;
     private final Map<String, Site> sites;
     private final FileFinder files;
 
+    /** @param files for one note, which leave its trail */
     EntryReader(SettingsReader defaults, Map<String, RigNote> rigs, Map<String, Site> sites, FileFinder files) {
         this.defaults = defaults;
         this.rigs = rigs;
@@ -64,7 +65,7 @@ final class EntryReader {
                 page.attachments());
         fields.refuseOthers();
         refuseEmptiness(fields);
-        return new Draft(entry, closes, margin);
+        return new Draft(entry, closes);
     }
 
     private static void refuseEmptiness(Fields fields) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import noctuary.keep.Branches;
 import noctuary.keep.Digest;
 import noctuary.keep.Glance;
 import noctuary.keep.Memo;
@@ -40,13 +41,23 @@ final class Places {
     }
 
     /** What all that a render reads looks like, except for what notes lead to elsewhere; and the program. */
-    static String glance(Path root) throws IOException {
+    static String glance(Path root, Branches entries) throws IOException {
         Path bounds = root.toRealPath();
         return String.join(
                 " ",
-                Glance.ofTree(root.resolve("entries"), bounds),
+                entries.whole(),
                 Glance.ofTree(ownTemplates(root), bounds),
                 Program.identity());
+    }
+
+    /** What the notes and all beside them look like. */
+    static Branches entries(Path root) {
+        Path entries = root.resolve("entries");
+        try {
+            return Glance.branches(entries, root.toRealPath());
+        } catch (IOException e) {
+            return Branches.unknown(entries);
+        }
     }
 
     static Path ownTemplates(Path root) {

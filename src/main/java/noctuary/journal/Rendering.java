@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import noctuary.entry.Entry;
 import noctuary.fact.Problem;
+import noctuary.keep.Branches;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
@@ -51,7 +52,8 @@ public final class Rendering {
         RenderTurn turn = RenderTurn.take(Places.cache(root));
         try {
             Path record = Places.standing(root, output);
-            String journal = Places.glance(root);
+            Branches looks = Places.entries(root);
+            String journal = Places.glance(root, looks);
             Optional<Standing> before = Standing.find(record);
             if (before.isPresent() && !anew) {
                 Leftovers.clear(output.toAbsolutePath().normalize());
@@ -63,7 +65,7 @@ public final class Rendering {
             }
             ShownFiles shown = ShownFiles.of(root, output);
             Former former = before.isPresent() && !anew ? shown.find() : Former.none();
-            Site site = alone(root, output, former, progress);
+            Site site = alone(root, output, looks, former, progress);
             shown.keep(former);
             new Standing(journal, site.trail(), Standing.site(output), site.outcome()).keep(record);
             return site.outcome();
@@ -74,11 +76,11 @@ public final class Rendering {
 
     private record Site(Map<Path, String> trail, Outcome outcome) {}
 
-    private static Site alone(Path root, Path output, Former former, Progress progress)
+    private static Site alone(Path root, Path output, Branches looks, Former former, Progress progress)
             throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
-            Survey survey = Survey.of(root, progress);
+            Survey survey = Survey.of(root, looks, progress);
             Path draft = publication.draft();
             Map<String, List<VersionSheet>> versions = versions(survey, root, progress);
             SiteContent content = new SiteContent(

@@ -15,6 +15,7 @@ import noctuary.advice.Finding;
 import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
+import noctuary.keep.Branches;
 import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.EntrySheets;
@@ -50,9 +51,9 @@ record Survey(
             .reversed()
             .thenComparing(e -> e.entry().slug());
 
-    static Survey of(Path root, Progress progress) {
-        Journal journal = Journal.read(root);
+    static Survey of(Path root, Branches looks, Progress progress) {
         Memo memo = Places.memo(root);
+        Journal journal = Journal.read(root, looks, memo);
         MeasuredFiles files = new MeasuredFiles(Places.cache(root), memo);
         Set<Path> wanted = wanted(journal);
         files.measure(wanted, done -> progress.at("measuring", done, wanted.size()));
