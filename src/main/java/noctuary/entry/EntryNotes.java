@@ -69,8 +69,8 @@ final class EntryNotes {
         Note note = Note.of(NoteText.read(file.file(), margin), margin);
         NoteHtml.Page page = NoteHtml.of(note, new NoteLinks(root, file.folder(), trail, asked, margin), margin);
         var finder = new FileFinder(new Reach(root, settings.settings().archive(), trail));
-        EntryReader.Draft draft = new EntryReader(settings, rigs, sites, finder)
-                .read(file.name(), file.folder(), note, page, margin);
+        EntryReader.Draft draft =
+                new EntryReader(settings, rigs, sites, finder).read(file.name(), file.folder(), note, page, margin);
         return new KeptNote(
                 draft.entry(),
                 draft.closes(),

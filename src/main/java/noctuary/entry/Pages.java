@@ -25,7 +25,6 @@ final class Pages {
 
     /** Whether all that was asked would be answered the same again. */
     static boolean same(Map<Path, Optional<String>> asked, Map<Path, String> now) {
-        return asked.entrySet().stream()
-                .allMatch(e -> e.getValue().equals(Optional.ofNullable(now.get(e.getKey()))));
+        return asked.entrySet().stream().allMatch(e -> e.getValue().equals(Optional.ofNullable(now.get(e.getKey()))));
     }
 }

@@ -21,11 +21,10 @@ final class Trail {
     }
 
     void pass(Path place) {
-        if (place.startsWith(entries.folder())) {
-            entries.around(place).ifPresent(seen -> branches.put(branch(place), seen));
-        } else {
-            places.computeIfAbsent(place, Glance::at);
-        }
+        entries.branch(place)
+                .ifPresentOrElse(
+                        branch -> entries.around(branch).ifPresent(seen -> branches.put(branch, seen)),
+                        () -> places.computeIfAbsent(place, Glance::at));
     }
 
     /** Outside {@code entries}. */
@@ -36,10 +35,5 @@ final class Trail {
     /** Inside {@code entries}: what stands directly in it, or it itself. */
     Map<Path, String> branches() {
         return branches;
-    }
-
-    private Path branch(Path place) {
-        Path folder = entries.folder();
-        return place.equals(folder) ? folder : folder.resolve(folder.relativize(place).getName(0));
     }
 }

@@ -43,11 +43,7 @@ final class Places {
     /** What all that a render reads looks like, except for what notes lead to elsewhere; and the program. */
     static String glance(Path root, Branches entries) throws IOException {
         Path bounds = root.toRealPath();
-        return String.join(
-                " ",
-                entries.whole(),
-                Glance.ofTree(ownTemplates(root), bounds),
-                Program.identity());
+        return String.join(" ", entries.whole(), Glance.ofTree(ownTemplates(root), bounds), Program.identity());
     }
 
     /** What the notes and all beside them look like. */

@@ -101,7 +101,8 @@ public final class Rendering {
             publication.publish();
             survey.memo().save();
             int files = survey.entries().stream()
-                    .mapToInt(e -> e.frames().size() + (e.stack().isPresent() ? 1 : 0))
+                    .mapToInt(
+                            e -> e.entry().frames().size() + (e.entry().stack().isPresent() ? 1 : 0))
                     .sum();
             files += images(survey).size();
             return new Site(
@@ -165,8 +166,8 @@ public final class Rendering {
         Map<String, Picture> pictures = new LinkedHashMap<>();
         Entry entry = sheet.entry();
         String folder = "entries/" + entry.slug();
-        if (sheet.shown().isPresent()) {
-            put(pictures, "stack", shelf.show(sheet.shown().get().path(), folder, "stack"));
+        if (sheet.shownFile().isPresent()) {
+            put(pictures, "stack", shelf.show(sheet.shownFile().get().path(), folder, "stack"));
         }
         int n = 0;
         for (Entry.Version version : entry.versions()) {

@@ -5,14 +5,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import noctuary.advice.Advice;
 import noctuary.advice.Finding;
-import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
 import noctuary.keep.Branches;
@@ -54,16 +51,16 @@ record Survey(
     static Survey of(Path root, Branches looks, Progress progress) {
         Memo memo = Places.memo(root);
         Journal journal = Journal.read(root, looks, memo);
-        MeasuredFiles files = new MeasuredFiles(Places.cache(root), memo);
-        Set<Path> wanted = wanted(journal);
-        files.measure(wanted, done -> progress.at("measuring", done, wanted.size()));
+        MeasuredFiles files = new MeasuredFiles(Places.cache(root));
         EntrySheets sheets = new EntrySheets(journal, files::of, memo);
-        List<EntrySheet> entries = journal.entries().parallelStream()
-                .map(sheets::of)
-                .sorted(NEWEST_FIRST)
-                .toList();
+        List<EntrySheet> entries =
+                sheets
+                        .all(wanted -> files.measure(wanted, done -> progress.at("measuring", done, wanted.size())))
+                        .stream()
+                        .sorted(NEWEST_FIRST)
+                        .toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
-        Map<String, NoiseOverTime> noise = noise(entries, new NoiseCourses(files, Places.cache(root)), progress);
+        Map<String, NoiseOverTime> noise = noise(entries, new NoiseCourses(files, Places.cache(root), memo), progress);
         Advice advice = Advice.of(journal, entries, rigs, noise, memo);
         return new Survey(
                 journal,
@@ -89,15 +86,6 @@ record Survey(
             progress.at("combining frames", ++done, entries.size());
         }
         return all;
-    }
-
-    private static Set<Path> wanted(Journal journal) {
-        Set<Path> files = new LinkedHashSet<>();
-        for (Entry entry : journal.entries()) {
-            files.addAll(entry.frames());
-            entry.stack().ifPresent(files::add);
-        }
-        return files;
     }
 
     private static List<Problem> problems(

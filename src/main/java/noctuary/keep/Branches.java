@@ -29,14 +29,22 @@ public record Branches(Path folder, Map<String, String> digests, String trouble)
         return digest.hex();
     }
 
-    /** Of what holds a place, which may itself be missing; of everything for the folder itself; empty when unknown. */
-    public Optional<String> around(Path place) {
-        if (!trouble.isEmpty() || !place.startsWith(folder)) {
+    /** What stands directly in the folder and holds a place, or the folder itself; empty for a place elsewhere. */
+    public Optional<Path> branch(Path place) {
+        if (!place.startsWith(folder)) {
             return Optional.empty();
         }
-        return Optional.of(
-                place.equals(folder)
+        return Optional.of(place.equals(folder) ? folder : folder.resolve(place.getName(folder.getNameCount())));
+    }
+
+    /** Of what holds a place, which may itself be missing; of everything for the folder itself; empty when unknown. */
+    public Optional<String> around(Path place) {
+        if (!trouble.isEmpty()) {
+            return Optional.empty();
+        }
+        return branch(place)
+                .map(branch -> branch.equals(folder)
                         ? whole()
-                        : digests.getOrDefault(folder.relativize(place).getName(0).toString(), "nothing"));
+                        : digests.getOrDefault(branch.getFileName().toString(), "nothing"));
     }
 }

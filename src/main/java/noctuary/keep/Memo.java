@@ -58,6 +58,13 @@ public final class Memo {
         return value;
     }
 
+    /** The value kept under that key. */
+    public <T extends Record> Optional<T> find(String kind, Packing<T> packing, String key) {
+        return folder.isEmpty() || key.isEmpty()
+                ? Optional.empty()
+                : shelf(kind, packing).find(key);
+    }
+
     /**
      * Where values lie that are not asked for at every render.
      *

@@ -53,7 +53,7 @@ public final class TargetSheets {
     private static TargetSheet sheet(String id, String name, List<EntrySheet> attempts, Memo memo) {
         List<EntrySheet> ordered = attempts.stream().sorted(OLDEST_FIRST).toList();
         EntrySheet reference = ordered.stream()
-                .max(Comparator.comparingInt(e -> stars(e).size()))
+                .max(Comparator.comparingInt(TargetSheets::count))
                 .orElseThrow();
         return new TargetSheet(
                 id,
@@ -65,7 +65,7 @@ public final class TargetSheets {
     private static Attempt attempt(EntrySheet entry, EntrySheet reference, Memo memo) {
         String slug = entry.entry().slug();
         if (entry == reference) {
-            int all = stars(entry).size();
+            int all = count(entry);
             return all == 0
                     ? unmatched(slug)
                     : new Attempt(slug, all, OptionalDouble.of(0), OptionalDouble.of(1), OptionalDouble.of(0), false);
@@ -94,7 +94,11 @@ public final class TargetSheets {
     }
 
     private static String content(EntrySheet entry) {
-        return entry.shown().map(f -> f.measurement().content()).orElse("");
+        return entry.shownFile().map(ShownFile::content).orElse("");
+    }
+
+    private static int count(EntrySheet entry) {
+        return entry.shownFile().map(ShownFile::stars).orElse(0);
     }
 
     private static List<Star> stars(EntrySheet entry) {

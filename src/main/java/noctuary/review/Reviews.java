@@ -51,7 +51,7 @@ public final class Reviews {
             Map<String, RigSheet> rigs,
             Function<EntrySheet, List<VersionSheet>> versions,
             Memo memo) {
-        return new Reviews(Chronicle.of(journal, entries, rigs), entries, versions, memo);
+        return new Reviews(Chronicle.of(journal, entries, rigs, memo), entries, versions, memo);
     }
 
     /** Ids of the changes, by date. */
@@ -136,10 +136,8 @@ public final class Reviews {
         if (sheet.night().value().isEmpty()) {
             return Optional.of(slug);
         }
-        long frames = sheet.frames().stream()
-                .filter(f -> f.counted() && f.report().taken().isEmpty())
-                .count();
-        return frames == 0 || sheet.courses().isEmpty()
+        int frames = sheet.timeless();
+        return frames == 0
                 ? Optional.empty()
                 : Optional.of(slug + " (" + frames + (frames == 1 ? " frame)" : " frames)"));
     }

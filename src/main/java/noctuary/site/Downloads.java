@@ -30,7 +30,7 @@ final class Downloads {
         this.ledger = ledger;
         Tables tables = new Tables(ledger);
         this.frameCount = ledger.content().entries().stream()
-                .mapToInt(sheet -> sheet.frames().size())
+                .mapToInt(sheet -> sheet.entry().frames().size())
                 .sum();
         this.journal = json(new JournalRecords(ledger).journal());
         this.entries = csv(Columns.ENTRIES, tables.entries());

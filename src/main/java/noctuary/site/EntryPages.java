@@ -66,7 +66,7 @@ final class EntryPages {
     private static String description(EntrySheet sheet, String target) {
         String night =
                 sheet.night().map(date -> ", night of " + Dates.reading(date)).orElse("");
-        String exposure = sheet.figure(Figure.EXPOSURE)
+        String exposure = sheet.number(Figure.EXPOSURE)
                 .map(q -> ", " + Numerals.of(q) + " of exposure")
                 .orElse("");
         return (target.isEmpty() ? "An image" : target) + night + exposure + ".";
@@ -105,7 +105,7 @@ final class EntryPages {
                         Figure.ELLIPTICITY,
                         Figure.IMAGE_SCALE,
                         Figure.BACKGROUND_NOISE)
-                .flatMap(figure -> sheet.figure(figure).map(Numerals::of).stream()
+                .flatMap(figure -> sheet.number(figure).map(Numerals::of).stream()
                         .map(value -> new Labelled(figure.label(), value)))
                 .toList();
     }

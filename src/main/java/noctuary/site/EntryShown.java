@@ -2,12 +2,10 @@ package noctuary.site;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import noctuary.entry.Entry;
 import noctuary.entry.Typed;
 import noctuary.keep.Digest;
 import noctuary.measure.EntrySheet;
-import noctuary.measure.FrameSheet;
 import noctuary.site.page.Link;
 
 /** All that an entry's page is made from, in one word: the same word, the same page. */
@@ -23,15 +21,13 @@ final class EntryShown {
         List<EntrySheet> entries = ledger.content().entries();
         EntrySheet sheet = entries.get(at);
         Entry entry = sheet.entry();
-        List<FrameSheet> files =
-                Stream.concat(sheet.frames().stream(), sheet.stack().stream()).toList();
-        if (files.stream().anyMatch(f -> f.measurement().content().isEmpty())) {
+        if (sheet.key().isEmpty()) {
             return "";
         }
         Digest digest = new Digest()
                 .text(ledger.content().journal().settings().toString())
-                .text(entry.toString());
-        files.forEach(f -> file(digest, f));
+                .text(entry.toString())
+                .text(sheet.key());
         String slug = entry.slug();
         return digest.text(text(ledger.rig(sheet).map(rig -> rig.note())))
                 .text(text(ledger.site(sheet)))
@@ -44,14 +40,6 @@ final class EntryShown {
                 .text(at > 0 ? name(entries.get(at - 1)) : "")
                 .text(at + 1 < entries.size() ? name(entries.get(at + 1)) : "")
                 .hex();
-    }
-
-    /** The rest of the sheet follows from these, the note, the rig and the site. */
-    private static void file(Digest digest, FrameSheet file) {
-        digest.text(file.name())
-                .text(file.measurement().content())
-                .text(file.report().imageScale().toString())
-                .text(file.notCounted().orElse(""));
     }
 
     private static String name(EntrySheet sheet) {

@@ -64,7 +64,7 @@ final class FindPages {
                 ledger.targetName(sheet),
                 ledger.rigName(sheet),
                 ledger.siteName(sheet),
-                String.join(" ", sheet.exposureByFilter().keySet()),
+                String.join(" ", sheet.secondsByFilter().keySet()),
                 text(entry.html()));
         String night = sheet.night().map(Object::toString).orElse("");
         add(ledger.entryLink(Address.FIND, sheet), "entry", night, said);

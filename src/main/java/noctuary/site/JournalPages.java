@@ -100,7 +100,7 @@ final class JournalPages {
                 Ledger.distinct(entries.stream().map(ledger::rigName).toList()),
                 Ledger.distinct(entries.stream().map(ledger::siteName).toList()),
                 Ledger.distinct(entries.stream()
-                        .flatMap(e -> e.exposureByFilter().keySet().stream())
+                        .flatMap(e -> e.secondsByFilter().keySet().stream())
                         .toList()));
     }
 

@@ -44,11 +44,9 @@ final class ReviewRows {
                 night.night().toString(),
                 link(night.slug()),
                 night.target(),
-                night.files().isEmpty()
+                night.fileCount() == 0
                         ? "none"
-                        : night.stacked()
-                                ? "stack"
-                                : Numerals.count(night.files().size(), "frame", "frames"),
+                        : night.stacked() ? "stack" : Numerals.count(night.fileCount(), "frame", "frames"),
                 Numerals.fixed(night.sky().airmass(), 2),
                 Numerals.fixed(night.sky().moonMagnitudes(), 2));
     }

@@ -94,7 +94,7 @@ final class TargetPages {
 
     private static double seconds(List<EntrySheet> attempts) {
         return attempts.stream()
-                .flatMap(sheet -> sheet.figure(Figure.EXPOSURE).value().stream())
+                .flatMap(sheet -> sheet.number(Figure.EXPOSURE).stream())
                 .mapToDouble(q -> q.value())
                 .sum();
     }

@@ -7,8 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import noctuary.keep.Branches;
 import noctuary.fact.Problem;
+import noctuary.keep.Branches;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,7 +46,8 @@ class FileFinderTest {
     }
 
     private List<String> find(String... patterns) {
-        var finder = new FileFinder(new Reach(root, Map.of("main", dir.resolve("archive")), new Trail(Branches.unknown(root.resolve("entries")))));
+        var finder = new FileFinder(new Reach(
+                root, Map.of("main", dir.resolve("archive")), new Trail(Branches.unknown(root.resolve("entries")))));
         List<Typed<String>> typed = List.of(patterns).stream()
                 .map(pattern -> new Typed<>(pattern, "entries/m27/entry.md", 3, "frames", pattern))
                 .toList();

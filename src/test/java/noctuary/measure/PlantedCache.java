@@ -11,7 +11,7 @@ public final class PlantedCache {
 
     /** @param folder the cache's folder */
     public PlantedCache(Path folder) {
-        this.index = new ContentIndex(folder.resolve("files.tsv"));
+        this.index = new ContentIndex(folder.resolve("files"));
         this.measured = new MeasurementCache(folder.resolve("measured"));
     }
 

@@ -200,7 +200,7 @@ final class Fixture {
                         Quantity.of(600, Unit.SECOND),
                         new Origin.Typed("entries/odd.md", 9, "exposure", "10 x 60 s " + HOSTILE)));
         figures.put(Figure.FWHM_ARCSEC, Fact.missing("there is no frame to measure"));
-        return new EntrySheet(
+        return EntrySheet.of(
                 bare.entry(),
                 Fact.of(HOSTILE, new Origin.Header("lights/a.fits", "OBJECT", HOSTILE)),
                 bare.night(),
