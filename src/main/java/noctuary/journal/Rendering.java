@@ -94,7 +94,7 @@ public final class Rendering {
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
                     versions,
                     skies(survey, new SameSky(Places.cache(root), draft, survey.files()), progress));
-            SiteWriter.write(content, Places.ownTemplates(root), draft, former);
+            SiteWriter.write(content, Places.ownTemplates(root), draft, former, survey.memo());
             List<Problem> problems = new ArrayList<>(survey.problems());
             problems.addAll(unreadable(survey));
             problems.addAll(Attachments.publish(survey.journal(), draft, former));

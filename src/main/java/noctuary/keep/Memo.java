@@ -65,6 +65,13 @@ public final class Memo {
                 : shelf(kind, packing).find(key);
     }
 
+    /** Keeps a value under that key, in place of one that was there. */
+    public <T extends Record> void keep(String kind, Packing<T> packing, String key, T value) {
+        if (folder.isPresent() && !key.isEmpty()) {
+            shelf(kind, packing).put(key, value);
+        }
+    }
+
     /**
      * Where values lie that are not asked for at every render.
      *

@@ -8,7 +8,6 @@ import noctuary.entry.Typed;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.FrameSheet;
 import noctuary.measure.RigSheet;
-import noctuary.sky.Catalogue;
 
 /**
  * What one night gave an entry: the smallest thing that a review counts.
@@ -73,7 +72,7 @@ public record EntryNight(
 
     /** One spelling for the same object; empty when not known. */
     public String target() {
-        return sheet.target().map(Catalogue::canonicalName).orElse("");
+        return traits.target();
     }
 
     /** Filters of the files, or as typed, joined; empty when none is told. */

@@ -24,6 +24,7 @@ import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
 import noctuary.measure.NightCourse;
 import noctuary.measure.RigSheet;
+import noctuary.sky.Catalogue;
 import noctuary.sky.Darkness;
 import noctuary.sky.SkyPlace;
 
@@ -108,14 +109,16 @@ final class EntryNights {
                 night,
                 files.stream().map(frames::indexOf).toList(),
                 exposure(sheet, files, first),
-                new NightSky(skies, hours(darkness.map(Darkness::dark)), hours(darkness.map(Darkness::moonless))),
+                NightSky.of(skies, hours(darkness.map(Darkness::dark)), hours(darkness.map(Darkness::moonless))),
                 first,
                 files.stream().anyMatch(f -> f.report().kind() != FrameReport.Kind.SINGLE),
+                sheet.target().map(Catalogue::canonicalName).orElse(""),
                 filter(sheet, files),
                 "",
                 List.of(),
                 richest(files),
-                Map.of());
+                Map.of(),
+                skies);
         EntryNight known = night(sheet, bare);
         Map<String, Reading> readings = new LinkedHashMap<>();
         Gauges.all()

@@ -12,11 +12,13 @@ import noctuary.keep.Packing;
  *
  * @param files places of its files among the entry's, {@link #STACK} for the stack
  * @param stacked whether the pixels are those of a combined file
+ * @param target one spelling for the same object; empty when not known
  * @param filter of the files, or as typed, joined; empty when none is told
  * @param recipe filter, exposure and gain, as {@link SkyReadings#recipe}
  * @param widths median FWHM of each file, px, as {@link OwnScatter} compares them
  * @param richest the file with the most stars, absent without files
  * @param readings by id of the measure
+ * @param skies over each file, while it is being read
  */
 record NightTraits(
         LocalDate night,
@@ -25,17 +27,31 @@ record NightTraits(
         NightSky sky,
         boolean first,
         boolean stacked,
+        String target,
         String filter,
         String recipe,
         List<Double> widths,
         Optional<Richest> richest,
-        Map<String, Reading> readings) {
+        Map<String, Reading> readings,
+        List<FrameSky> skies) {
     static final int STACK = -1;
 
     /** The same night with what its files tell. */
     NightTraits telling(String recipeOfFiles, List<Double> widthsOfFiles, Map<String, Reading> all) {
         return new NightTraits(
-                night, files, exposureSeconds, sky, first, stacked, filter, recipeOfFiles, widthsOfFiles, richest, all);
+                night,
+                files,
+                exposureSeconds,
+                sky,
+                first,
+                stacked,
+                target,
+                filter,
+                recipeOfFiles,
+                widthsOfFiles,
+                richest,
+                all,
+                List.of());
     }
 
     /**

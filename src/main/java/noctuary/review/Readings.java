@@ -19,7 +19,7 @@ final class Readings {
         List<Double> known = new ArrayList<>();
         List<FrameSheet> files = night.files();
         for (int i = 0; i < files.size(); i++) {
-            value.apply(files.get(i), night.sky().frames().get(i)).ifPresent(known::add);
+            value.apply(files.get(i), night.traits().skies().get(i)).ifPresent(known::add);
         }
         if (known.isEmpty()) {
             return Reading.missing(files.isEmpty() ? NO_FILE : why);
