@@ -47,8 +47,7 @@ final class Comparison {
 
     private Looked look(Pixels pixels, List<float[]> before, Spread spread) {
         List<Plane> main = main(pixels, picture);
-        return new Looked(
-                tiles(spread, before, main, pixels), Ends.of(pixels), main, pixels.white(), pixels.lossy());
+        return new Looked(tiles(spread, before, main, pixels), Ends.of(pixels), main, pixels.white(), pixels.lossy());
     }
 
     /** The planes whose mean is compared: the middle one where both have colour, else all. */

@@ -54,6 +54,15 @@ public final class PictureFile {
         }
     }
 
+    /** Which side of the stored picture is up, as tag 274 of TIFF and Exif tells it: 1 to 8; 1 where nothing is told. */
+    public static int orientation(Path file) {
+        try (FileChannel channel = FileChannel.open(file)) {
+            return PictureFormat.orientation(Bytes.of(channel));
+        } catch (IOException | RuntimeException | UnreadablePictureException e) {
+            return Upright.AS_STORED;
+        }
+    }
+
     static void requireSize(int width, int height) throws UnreadablePictureException {
         if (width < 1 || height < 1) {
             throw damaged("it claims " + width + " x " + height + " pixels");

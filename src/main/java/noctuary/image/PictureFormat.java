@@ -28,6 +28,14 @@ enum PictureFormat {
                 "this is no PNG, JPEG or TIFF picture", "save the picture as PNG, JPEG or TIFF");
     }
 
+    static int orientation(Bytes file) throws IOException, UnreadablePictureException {
+        return switch (of(file)) {
+            case PNG -> PngHeader.of(file).orientation();
+            case JPEG -> JpegHeader.of(file).orientation();
+            case TIFF -> Exif.orientation(TiffPicture.directory(file));
+        };
+    }
+
     static long memory(Bytes file) throws IOException, UnreadablePictureException {
         return switch (of(file)) {
             case PNG -> {

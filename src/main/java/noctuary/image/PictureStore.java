@@ -12,6 +12,12 @@ final class PictureStore {
     /** Share of Java's memory that one picture may take. */
     private static final double SHARE = 0.9;
 
+    /**
+     * Share from which on what is no longer wanted goes first: large arrays are never moved, so that one laid behind those
+     * of the picture before would leave no gap for the next.
+     */
+    private static final double LARGE = 0.25;
+
     private static final int UNSIGNED = 32768;
 
     private final Upright upright;
@@ -31,7 +37,11 @@ final class PictureStore {
 
     /** @param bits 8, 16 or 32: then samples come as the bits of floating point numbers */
     static PictureStore of(Upright upright, int planes, int bits) throws UnreadablePictureException {
-        requireRoom((long) upright.width() * upright.height() * planes * bits / Byte.SIZE);
+        long wanted = (long) upright.width() * upright.height() * planes * bits / Byte.SIZE;
+        requireRoom(wanted);
+        if (wanted > LARGE * Runtime.getRuntime().maxMemory()) {
+            System.gc();
+        }
         return new PictureStore(upright, planes, bits);
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import noctuary.entry.Entry;
 import noctuary.fact.Problem;
 import noctuary.measure.EntrySheet;
+import noctuary.measure.SkyMatches;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
@@ -81,6 +82,7 @@ public final class Rendering {
             Survey survey = Survey.of(root, progress);
             Path draft = publication.draft();
             Map<String, List<VersionSheet>> versions = versions(survey, root, progress);
+            Attachments.Published attached = Attachments.publish(survey.journal(), draft, former);
             SiteContent content = new SiteContent(
                     survey.journal(),
                     survey.entries(),
@@ -91,11 +93,15 @@ public final class Rendering {
                     survey.advice(),
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
                     versions,
-                    skies(survey, new SameSky(Places.cache(root), draft, survey.files()), progress));
+                    skies(
+                            survey,
+                            new SameSky(Places.cache(root), draft, survey.files(), new SkyMatches(survey.memo())),
+                            progress),
+                    attached.unshown());
             SiteWriter.write(content, Places.ownTemplates(root), draft, former);
             List<Problem> problems = new ArrayList<>(survey.problems());
             problems.addAll(unreadable(survey));
-            problems.addAll(Attachments.publish(survey.journal(), draft, former));
+            problems.addAll(attached.problems());
             publication.publish();
             survey.memo().save();
             int files = survey.entries().stream()
