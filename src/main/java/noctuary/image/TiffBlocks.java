@@ -41,6 +41,9 @@ final class TiffBlocks {
         if (places.length < count || lengths.length < count) {
             throw new EOFException();
         }
+        for (int i = 0; i < lengths.length; i++) {
+            lengths[i] = Math.max(0, Math.min(lengths[i], file.length() - Math.max(0, places[i])));
+        }
         requireEnough(layout, lengths);
         return new TiffBlocks(layout, file, places, lengths, tags.raw(347, MOST_TABLES));
     }
@@ -59,7 +62,7 @@ final class TiffBlocks {
     private static void requireEnough(TiffLayout layout, long[] lengths) throws EOFException {
         double packed = 0;
         for (long length : lengths) {
-            packed += Math.max(0, length);
+            packed += length;
         }
         double plain = (double) layout.rowBytes() * layout.height() * layout.blocksAcross() * layout.sheets();
         if (plain > packed * layout.compression().mostRatio()) {
@@ -92,9 +95,6 @@ final class TiffBlocks {
     }
 
     private RowSource sheet(int i) throws IOException {
-        if (lengths[i] < 0 || lengths[i] > file.length()) {
-            throw new EOFException();
-        }
         if (layout.compression() == TiffCompression.JPEG) {
             return new TiffJpeg(layout, jpegTables, file.read(places[i], (int) Math.min(MOST_JPEG, lengths[i])));
         }
