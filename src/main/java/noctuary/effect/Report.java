@@ -68,7 +68,7 @@ final class Report {
     }
 
     /** @param seen finds the stars of the picture once its stretch is known */
-    Effect of(Ends ends, Pixels pixels, Function<Transfer, List<Star>> seen) {
+    Effect of(Ends ends, boolean lossy, Function<Transfer, List<Star>> seen) {
         boolean sky = blocks.size() >= FEWEST_BLOCKS;
         Amount cut = sky ? Amount.of(dark.cutPercent()) : Amount.absent(NO_BACKGROUND);
         Optional<Transfer> transfer = new StretchFinder(tiles, blocks).find();
@@ -78,14 +78,14 @@ final class Report {
                     ends,
                     cut,
                     dark.castPercent(),
-                    pixels.lossy(),
+                    lossy,
                     "no single stretch leads from one picture to the other, as after a gradient was taken off or local"
                             + " contrast changed");
         }
-        return full(ends, pixels, cut, transfer.get(), seen.apply(transfer.get()));
+        return full(ends, lossy, cut, transfer.get(), seen.apply(transfer.get()));
     }
 
-    private Effect full(Ends ends, Pixels pixels, Amount cut, Transfer transfer, List<Star> seen) {
+    private Effect full(Ends ends, boolean lossy, Amount cut, Transfer transfer, List<Star> seen) {
         Layers layers = Layers.of(tiles, transfer);
         String blind = blind();
         BackgroundNoise before = blind.isEmpty() ? new BackgroundNoise(blocks, layers.stretched()) : null;
@@ -112,7 +112,7 @@ final class Report {
                 ends.whitePercent(),
                 cut,
                 dark.castPercent(),
-                pixels.lossy(),
+                lossy,
                 "");
     }
 

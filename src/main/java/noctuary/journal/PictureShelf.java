@@ -19,7 +19,7 @@ import noctuary.measure.MeasuredFiles;
 import noctuary.measure.Meter;
 import noctuary.site.SiteContent.Picture;
 
-/** Pictures of frames, stacks and versions: made once for each content, then copied from the cache. */
+/** Pictures of frames, stacks and versions: made once for each content, then shared with the cache. */
 final class PictureShelf {
     /** Raised whenever the same pixels give another picture. */
     static final String ENGINE = "4";
@@ -51,9 +51,9 @@ final class PictureShelf {
         }
         Shelf shelf = new Shelf(cache.resolve(digest.get()));
         try {
-            return Optional.of(shelf.copy(output, folder, name));
+            return Optional.of(shelf.put(output, folder, name));
         } catch (IOException | RuntimeException missingOrDamaged) {
-            return make(source, shelf) ? Optional.of(shelf.copy(output, folder, name)) : Optional.empty();
+            return make(source, shelf) ? Optional.of(shelf.put(output, folder, name)) : Optional.empty();
         }
     }
 

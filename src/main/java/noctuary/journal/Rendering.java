@@ -11,6 +11,7 @@ import noctuary.entry.Entry;
 import noctuary.fact.Problem;
 import noctuary.keep.Branches;
 import noctuary.measure.EntrySheet;
+import noctuary.measure.SkyMatches;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
@@ -83,6 +84,7 @@ public final class Rendering {
             Survey survey = Survey.of(root, looks, progress);
             Path draft = publication.draft();
             Map<String, List<VersionSheet>> versions = versions(survey, root, progress);
+            Attachments.Published attached = Attachments.publish(survey.journal(), draft, former);
             SiteContent content = new SiteContent(
                     survey.journal(),
                     survey.entries(),
@@ -93,11 +95,15 @@ public final class Rendering {
                     survey.advice(),
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
                     versions,
-                    skies(survey, new SameSky(Places.cache(root), draft, survey.files()), progress));
+                    skies(
+                            survey,
+                            new SameSky(Places.cache(root), draft, survey.files(), new SkyMatches(survey.memo())),
+                            progress),
+                    attached.unshown());
             SiteWriter.write(content, Places.ownTemplates(root), draft, former, survey.memo());
             List<Problem> problems = new ArrayList<>(survey.problems());
             problems.addAll(unreadable(survey));
-            problems.addAll(Attachments.publish(survey.journal(), draft, former));
+            problems.addAll(attached.problems());
             publication.publish();
             survey.memo().save();
             int files = survey.entries().stream()

@@ -11,6 +11,8 @@ import noctuary.measure.EntrySheet;
 import noctuary.measure.MeasuredFiles;
 import noctuary.measure.SampleStars;
 import noctuary.measure.SkyMatch;
+import noctuary.measure.SkyMatches;
+import noctuary.measure.SkyReference;
 import noctuary.measure.TargetSheet;
 import noctuary.site.SiteContent.CutStar;
 import noctuary.site.SiteContent.Picture;
@@ -22,8 +24,10 @@ final class SameSky {
     private final Path cache;
     private final Path output;
     private final MeasuredFiles files;
+    private final SkyMatches matches;
 
-    SameSky(Path cache, Path output, MeasuredFiles files) {
+    SameSky(Path cache, Path output, MeasuredFiles files, SkyMatches matches) {
+        this.matches = matches;
         this.cache = cache;
         this.output = output;
         this.files = files;
@@ -47,25 +51,27 @@ final class SameSky {
                 frame.whyNot()));
     }
 
-    /**
-     * On the target's reference attempt, unless more than half of the others cannot be laid on it: it may be the one that
-     * shows something else, and then the attempt that most others can be laid on takes its place.
-     */
-    private static SkyFrame frame(TargetSheet target, List<SkyAttempt> attempts) {
-        List<SkyAttempt> candidates = new ArrayList<>(attempts);
-        candidates.sort(Comparator.comparing((SkyAttempt a) -> !a.slug().equals(target.reference()))
-                .thenComparing(a -> -SkyMatch.itself(a.measurement()).matched()));
-        SkyFrame best = null;
-        for (SkyAttempt candidate : candidates) {
-            SkyFrame frame = SkyFrame.of(attempts, candidate);
-            if (best == null || frame.laid().size() > best.laid().size()) {
-                best = frame;
-            }
-            if (2 * (best.laid().size() - 1) >= attempts.size() - 1) {
-                break;
-            }
-        }
-        return best;
+    /** On the target's reference attempt; where that shows no stars of its own, on one that is chosen alike. */
+    private SkyFrame frame(TargetSheet target, List<SkyAttempt> attempts) {
+        List<SkyAttempt> candidates = attempts.stream()
+                .sorted(Comparator.comparingInt(attempt -> -stars(attempt)))
+                .toList();
+        Optional<SkyAttempt> reference = attempts.stream()
+                .filter(a -> a.slug().equals(target.reference()) && !a.finished() && stars(a) > 0)
+                .findFirst()
+                .or(() -> SkyReference.choose(candidates, candidate -> laidOn(candidate, attempts)));
+        return SkyFrame.of(attempts, reference.orElseThrow(), matches);
+    }
+
+    private static int stars(SkyAttempt attempt) {
+        return SkyMatch.itself(attempt.measurement()).matched();
+    }
+
+    private int laidOn(SkyAttempt reference, List<SkyAttempt> attempts) {
+        return (int) attempts.stream()
+                .filter(a -> a != reference
+                        && matches.of(a.measurement(), reference.measurement()).isPresent())
+                .count();
     }
 
     private List<View> views(String target, SkyFrame frame) throws IOException {
@@ -85,9 +91,9 @@ final class SameSky {
             SkyAttempt attempt = each.getKey();
             String slug = attempt.slug();
             Optional<Picture> alike = shelf.hasAlike(attempt)
-                    ? Optional.of(shelf.alike(attempt).copy(output, folder, slug + "-alike"))
+                    ? Optional.of(shelf.alike(attempt).put(output, folder, slug + "-alike"))
                     : Optional.empty();
-            Picture own = shelf.own(attempt).copy(output, folder, slug + "-own");
+            Picture own = shelf.own(attempt).put(output, folder, slug + "-own");
             views.add(new View(slug, each.getValue(), attempt.finished(), alike, own, stars(attempt, shelf, folder)));
         }
         return views;
@@ -101,7 +107,7 @@ final class SameSky {
             Optional<SampleStars.Sample> sample = samples.get(i);
             String path = folder + "/" + attempt.slug() + "-star-" + i + ".jpg";
             if (sample.isPresent()) {
-                shelf.copyStar(attempt, i, output.resolve(path));
+                shelf.putStar(attempt, i, output.resolve(path));
             }
             stars.add(new CutStar(
                     place,

@@ -3,7 +3,6 @@ package noctuary.journal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,11 +40,11 @@ final class Shelf {
     }
 
     /**
-     * Copies all into {@code into} of the output, as {@code name-WIDTH.jpg} and {@code name-tiles/LEVEL/COLUMN_ROW.jpg}.
+     * Puts all into {@code into} of the output, as {@code name-WIDTH.jpg} and {@code name-tiles/LEVEL/COLUMN_ROW.jpg}.
      *
      * @throws IOException also when the shelf is empty or damaged
      */
-    Picture copy(Path output, String into, String name) throws IOException {
+    Picture put(Path output, String into, String name) throws IOException {
         List<Size> sizes = new ArrayList<>();
         Optional<TileSet> tiles = Optional.empty();
         int[] whole = {};
@@ -56,19 +55,19 @@ final class Shelf {
                 whole = numbers;
             } else if (numbers.length == 2) {
                 String path = into + "/" + name + "-" + numbers[0] + ".jpg";
-                place(folder.resolve(numbers[0] + ".jpg"), output.resolve(path));
+                SharedFile.place(folder.resolve(numbers[0] + ".jpg"), output.resolve(path));
                 sizes.add(new Size(path, numbers[0], numbers[1]));
             } else {
                 TileSet set =
                         new TileSet(into + "/" + name + "-" + TILES, numbers[0], numbers[1], numbers[2], numbers[3]);
-                copyTiles(output, set);
+                putTiles(output, set);
                 tiles = Optional.of(set);
             }
         }
         return new Picture(whole[0], whole[1], sizes, tiles);
     }
 
-    private void copyTiles(Path output, TileSet set) throws IOException {
+    private void putTiles(Path output, TileSet set) throws IOException {
         int width = set.width();
         int height = set.height();
         for (int level = 0; level < set.levels(); level++) {
@@ -77,16 +76,12 @@ final class Shelf {
             for (int row = 0; row * set.side() < height; row++) {
                 for (int column = 0; column * set.side() < width; column++) {
                     String tile = column + "_" + row + ".jpg";
-                    place(from.resolve(tile), to.resolve(tile));
+                    SharedFile.place(from.resolve(tile), to.resolve(tile));
                 }
             }
             width = (width + 1) / 2;
             height = (height + 1) / 2;
         }
-    }
-
-    private static void place(Path from, Path to) throws IOException {
-        Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING);
     }
 
     /**
@@ -103,7 +98,7 @@ final class Shelf {
         for (Preview.Encoded picture : previews) {
             if (picture.width() != last) {
                 last = picture.width();
-                Files.write(folder.resolve(last + ".jpg"), picture.bytes());
+                SharedFile.write(folder.resolve(last + ".jpg"), picture.bytes());
                 list.append(last).append(' ').append(picture.height()).append('\n');
             }
         }
@@ -121,7 +116,7 @@ final class Shelf {
     private int tiles(Canvas canvas) throws IOException {
         return Tiles.cut(canvas, (level, column, row, jpeg) -> {
             Path to = Files.createDirectories(folder.resolve(TILES).resolve(Integer.toString(level)));
-            Files.write(to.resolve(column + "_" + row + ".jpg"), jpeg);
+            SharedFile.write(to.resolve(column + "_" + row + ".jpg"), jpeg);
         });
     }
 

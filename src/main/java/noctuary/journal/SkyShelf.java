@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -47,8 +46,8 @@ final class SkyShelf {
         return new Shelf(folder.resolve(attempt.slug()).resolve("own"));
     }
 
-    void copyStar(SkyAttempt attempt, int number, Path to) throws IOException {
-        Files.copy(star(attempt, number), to, StandardCopyOption.REPLACE_EXISTING);
+    void putStar(SkyAttempt attempt, int number, Path to) throws IOException {
+        SharedFile.place(star(attempt, number), to);
     }
 
     private Path star(SkyAttempt attempt, int number) {
@@ -134,7 +133,7 @@ final class SkyShelf {
         for (int i = 0; i < samples.size(); i++) {
             if (samples.get(i).isPresent()) {
                 Files.createDirectories(star(attempt, i).getParent());
-                Files.write(
+                SharedFile.write(
                         star(attempt, i),
                         StarCuts.cut(attempt, pixels, samples.get(i).get(), widthOnReference / scale));
             }

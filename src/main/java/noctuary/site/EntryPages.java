@@ -41,7 +41,7 @@ final class EntryPages {
                 ledger.siteName(sheet),
                 pictures.hero(),
                 pictures.heroCaption(),
-                NoteBody.under(2, sheet.entry().html()),
+                NoteBody.under(2, sheet.entry().html(), ledger.unshown(here)),
                 glance(sheet),
                 new AdvisedParts(ledger).of(sheet),
                 new FactGroups(facts, sheet).all(),

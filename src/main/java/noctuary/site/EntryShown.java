@@ -36,6 +36,7 @@ final class EntryShown {
                 .text(text(Optional.ofNullable(ledger.advice().plans().get(slug))))
                 .text(ledger.versions(sheet).toString())
                 .text(ledger.pictures(sheet).toString())
+                .text(ledger.unshown(Address.entry(slug)).toString())
                 .text(changes.toString())
                 .text(at > 0 ? name(entries.get(at - 1)) : "")
                 .text(at + 1 < entries.size() ? name(entries.get(at + 1)) : "")

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import noctuary.advice.Advice;
 import noctuary.entry.Site;
@@ -100,6 +101,18 @@ final class Ledger {
     /** Its attempts on one grid, where there are two or more that can be shown. */
     Optional<SiteContent.Sky> sky(TargetSheet target) {
         return Optional.ofNullable(content.skies().get(target.id()));
+    }
+
+    /** Why pictures of the note cannot be shown on its page, by the reference that the page makes. */
+    Map<String, String> unshown(Address page) {
+        String folder = page.path().substring(0, page.path().lastIndexOf('/') + 1);
+        Map<String, String> reasons = new TreeMap<>();
+        content.unshown().forEach((path, why) -> {
+            if (path.startsWith(folder)) {
+                reasons.put(path.substring(folder.length()), why);
+            }
+        });
+        return reasons;
     }
 
     /** In the order of the note; empty where nothing was compared. */

@@ -17,10 +17,10 @@ import noctuary.stars.StarField;
 import noctuary.stars.Summary;
 import noctuary.stars.Zone;
 
-/** A measurement as a frame of 4656 by 3520 pixels would have given it, with stars that two frames of a target share. */
+/** A measurement as a frame of 1164 by 880 pixels would have given it, with stars that two frames of a target share. */
 public final class PlantedFrame {
-    private static final int WIDTH = 4656;
-    private static final int HEIGHT = 3520;
+    public static final int WIDTH = 1164;
+    public static final int HEIGHT = 880;
     private static final int STARS = 24;
 
     private final List<Card> cards = new ArrayList<>();

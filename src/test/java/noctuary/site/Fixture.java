@@ -67,7 +67,8 @@ final class Fixture {
                 Advice.of(journal, sheets, FixtureRigs.sheets(), Map.of()),
                 FixturePictures.all(),
                 FixtureVersions.all(sheets),
-                FixtureSkies.all());
+                FixtureSkies.all(),
+                Map.of());
     }
 
     private static List<Review> reviews(Journal journal, List<EntrySheet> sheets) {

@@ -3,6 +3,7 @@ package noctuary.site;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import noctuary.fact.Quantity;
 import noctuary.fact.Unit;
@@ -54,6 +55,13 @@ class PrintTest {
         assertThat(NoteBody.under(2, "<h1 id=\"a\">A</h1><h2>B</h2><p>h1</p>").html())
                 .isEqualTo("<h3 id=\"a\">A</h3><h4>B</h4><p>h1</p>");
         assertThat(NoteBody.under(2, "<h2>B</h2><h3>C</h3>").html()).isEqualTo("<h3>B</h3><h4>C</h4>");
+        assertThat(NoteBody.under(
+                                2,
+                                "<p><img src=\"files/a.png\" alt=\"A\" /> <img src=\"files/b.png\" alt=\"B\" /></p>",
+                                Map.of("files/a.png", "it ends <too> early"))
+                        .html())
+                .isEqualTo("<p><span class=\"why\">The picture “A” cannot be shown: it ends &lt;too&gt; early.</span>"
+                        + " <img src=\"files/b.png\" alt=\"B\"></p>");
         assertThat(NoteBody.under(2, "<p>plain</p><hr /><img src=\"a.png\" alt=\"\" />")
                         .html())
                 .isEqualTo("<p>plain</p><hr><img src=\"a.png\" alt=\"\">");

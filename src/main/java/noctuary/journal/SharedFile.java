@@ -1,0 +1,29 @@
+package noctuary.journal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/**
+ * A file of the cache that is a file of sites too, where the disk can do that, so that nothing is copied. It is never
+ * opened for writing again: another takes its name.
+ */
+final class SharedFile {
+    private SharedFile() {}
+
+    static void write(Path place, byte[] content) throws IOException {
+        Files.deleteIfExists(place);
+        Files.write(place, content);
+    }
+
+    /** Puts it where nothing lies yet, or another of its name. */
+    static void place(Path from, Path to) throws IOException {
+        try {
+            Files.deleteIfExists(to);
+            Files.createLink(to, from);
+        } catch (IOException | UnsupportedOperationException e) {
+            Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}
