@@ -22,7 +22,7 @@ import noctuary.site.SiteContent.Picture;
 /** Pictures of frames, stacks and versions: made once for each content, then shared with the cache. */
 final class PictureShelf {
     /** Raised whenever the same pixels give another picture. */
-    static final String ENGINE = "4";
+    static final String ENGINE = "5";
 
     private final Path cache;
     private final Path output;
