@@ -11,7 +11,7 @@ import noctuary.entry.Entry;
 import noctuary.fact.Problem;
 import noctuary.keep.Branches;
 import noctuary.measure.EntrySheet;
-import noctuary.measure.SkyMatches;
+import noctuary.measure.ShownFile;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
@@ -95,10 +95,7 @@ public final class Rendering {
                     survey.advice(),
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
                     versions,
-                    skies(
-                            survey,
-                            new SameSky(Places.cache(root), draft, survey.files(), new SkyMatches(survey.memo())),
-                            progress),
+                    skies(survey, new SameSky(Places.cache(root), draft, survey.files(), survey.memo()), progress),
                     attached.unshown());
             SiteWriter.write(content, Places.ownTemplates(root), draft, former, survey.memo());
             List<Problem> problems = new ArrayList<>(survey.problems());
@@ -173,7 +170,13 @@ public final class Rendering {
         Entry entry = sheet.entry();
         String folder = "entries/" + entry.slug();
         if (sheet.shownFile().isPresent()) {
-            put(pictures, "stack", shelf.show(sheet.shownFile().get().path(), folder, "stack"));
+            ShownFile shown = sheet.shownFile().get();
+            put(
+                    pictures,
+                    "stack",
+                    shown.content().isEmpty()
+                            ? shelf.show(shown.path(), folder, "stack")
+                            : shelf.show(shown.path(), shown.content(), folder, "stack"));
         }
         int n = 0;
         for (Entry.Version version : entry.versions()) {

@@ -40,43 +40,42 @@ final class Shelf {
     }
 
     /**
-     * Puts all into {@code into} of the output, as {@code name-WIDTH.jpg} and {@code name-tiles/LEVEL/COLUMN_ROW.jpg}.
+     * Puts all into {@code into} of the site, as {@code name-WIDTH.jpg} and {@code name-tiles/LEVEL/COLUMN_ROW.jpg}.
      *
      * @throws IOException also when the shelf is empty or damaged
      */
-    Picture put(Path output, String into, String name) throws IOException {
+    Picture put(Placing site, String into, String name) throws IOException {
         List<Size> sizes = new ArrayList<>();
         Optional<TileSet> tiles = Optional.empty();
         int[] whole = {};
-        Files.createDirectories(output.resolve(into));
         for (String line : Files.readString(folder.resolve(LIST)).strip().split("\n")) {
             int[] numbers = numbers(line);
             if (whole.length == 0) {
                 whole = numbers;
             } else if (numbers.length == 2) {
                 String path = into + "/" + name + "-" + numbers[0] + ".jpg";
-                SharedFile.place(folder.resolve(numbers[0] + ".jpg"), output.resolve(path));
+                site.place(folder.resolve(numbers[0] + ".jpg"), path);
                 sizes.add(new Size(path, numbers[0], numbers[1]));
             } else {
                 TileSet set =
                         new TileSet(into + "/" + name + "-" + TILES, numbers[0], numbers[1], numbers[2], numbers[3]);
-                putTiles(output, set);
+                putTiles(site, set);
                 tiles = Optional.of(set);
             }
         }
         return new Picture(whole[0], whole[1], sizes, tiles);
     }
 
-    private void putTiles(Path output, TileSet set) throws IOException {
+    private void putTiles(Placing site, TileSet set) throws IOException {
         int width = set.width();
         int height = set.height();
         for (int level = 0; level < set.levels(); level++) {
             Path from = folder.resolve(TILES).resolve(Integer.toString(level));
-            Path to = Files.createDirectories(output.resolve(set.folder()).resolve(Integer.toString(level)));
+            String to = set.folder() + "/" + level + "/";
             for (int row = 0; row * set.side() < height; row++) {
                 for (int column = 0; column * set.side() < width; column++) {
                     String tile = column + "_" + row + ".jpg";
-                    SharedFile.place(from.resolve(tile), to.resolve(tile));
+                    site.place(from.resolve(tile), to + tile);
                 }
             }
             width = (width + 1) / 2;

@@ -23,7 +23,7 @@ import noctuary.measure.SkyMatch;
 /** The pictures of one target's attempts on their grid, kept for as long as files and alignment stay the same. */
 final class SkyShelf {
     /** Raised whenever the same pixels and the same alignment give another picture. */
-    private static final String ENGINE = "1";
+    static final String ENGINE = "1";
 
     /** Width at which each attempt's stretch is fitted. */
     private static final int FITTED = 1600;
@@ -46,8 +46,8 @@ final class SkyShelf {
         return new Shelf(folder.resolve(attempt.slug()).resolve("own"));
     }
 
-    void putStar(SkyAttempt attempt, int number, Path to) throws IOException {
-        SharedFile.place(star(attempt, number), to);
+    void putStar(SkyAttempt attempt, int number, Placing site, String to) throws IOException {
+        site.place(star(attempt, number), to);
     }
 
     private Path star(SkyAttempt attempt, int number) {

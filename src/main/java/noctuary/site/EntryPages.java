@@ -22,10 +22,13 @@ final class EntryPages {
         this.charts = charts;
     }
 
-    /** @param at position among the entries, newest first */
+    /**
+     * Without its ways to other entries.
+     *
+     * @param at position among the entries, newest first
+     */
     EntryPage page(int at) {
-        List<EntrySheet> entries = ledger.content().entries();
-        EntrySheet sheet = entries.get(at);
+        EntrySheet sheet = ledger.content().entries().get(at);
         Address here = Address.entry(sheet.entry().slug());
         String title = sheet.entry().title().value();
         String target = ledger.targetName(sheet);
@@ -59,6 +62,15 @@ final class EntryPages {
                         .map(l -> new EntryPage.LessonRow(anchor(l), l.about(), l.todo()))
                         .toList(),
                 new Rows(ledger, here).problems(sheet.problems()),
+                null,
+                null);
+    }
+
+    /** The page with its ways to the entries before and after. */
+    EntryPage turning(EntryPage page, int at) {
+        List<EntrySheet> entries = ledger.content().entries();
+        Address here = Address.entry(entries.get(at).entry().slug());
+        return page.between(
                 at + 1 < entries.size() ? ledger.entryLink(here, entries.get(at + 1)) : null,
                 at > 0 ? ledger.entryLink(here, entries.get(at - 1)) : null);
     }

@@ -106,9 +106,12 @@ public final class SiteWriter {
         for (int i = 0; i < content.entries().size(); i++) {
             int at = i;
             String slug = content.entries().get(i).entry().slug();
-            String all = shown.of(at, entries.changes(at));
+            String self = shown.of(at, entries.changes(at));
             pages.add(new Page(
-                    Address.entry(slug), "entry.ftlh", () -> drawn.recall(slug, all, () -> entries.page(at)), all));
+                    Address.entry(slug),
+                    "entry.ftlh",
+                    () -> entries.turning(drawn.recall(slug, self, () -> entries.page(at)), at),
+                    shown.between(self, at)));
         }
     }
 

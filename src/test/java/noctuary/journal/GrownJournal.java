@@ -70,7 +70,7 @@ final class GrownJournal {
                 ---
                 name: Rig %d
                 optics: {aperture: %d mm, focal length: %d mm, back focus: 55 mm, image circle: 30 mm}
-                camera: {pixel: 3.8 µm, width: 1164, height: 880, read noise: 1.6 e, gain: 0.4 e/ADU, full well: 20000 e}
+                camera: {pixel: 3.8 µm, width: 291, height: 220, read noise: 1.6 e, gain: 0.4 e/ADU, full well: 20000 e}
                 train:
                   - {part: corrector, rear: M48x0.75 male}
                   - {part: spacer, length: 37.5 mm, front: M48x0.75 female, rear: M42x0.75 male}
@@ -153,10 +153,10 @@ final class GrownJournal {
     private void preview(String digest) throws IOException {
         Path shelf = PictureShelf.cache(root.resolve(".noctuary")).resolve(digest);
         Files.createDirectories(shelf);
-        for (int width : new int[] {320, 800, PlantedFrame.WIDTH}) {
+        for (int width : new int[] {PlantedFrame.WIDTH}) {
             Files.write(shelf.resolve(width + ".jpg"), new byte[width * 50]);
         }
-        Files.writeString(shelf.resolve("size.txt"), "1164 880\n320 242\n800 605\n1164 880\n");
+        Files.writeString(shelf.resolve("size.txt"), "291 220\n291 220\n");
     }
 
     private void file(String name, String text) throws IOException {

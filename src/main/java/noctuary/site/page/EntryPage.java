@@ -48,6 +48,37 @@ public record EntryPage(
         problems = List.copyOf(problems);
     }
 
+    /** The same page with ways to the entries before and after; null for none. */
+    public EntryPage between(Link before, Link after) {
+        return new EntryPage(
+                head,
+                title,
+                target,
+                nights,
+                rig,
+                site,
+                hero,
+                heroCaption,
+                note,
+                glance,
+                advised,
+                facts,
+                filters,
+                stars,
+                course,
+                observations,
+                drifts,
+                planes,
+                frames,
+                versions,
+                lost,
+                changes,
+                lessons,
+                problems,
+                before,
+                after);
+    }
+
     /** Facts that belong together. */
     public record FactGroup(String title, List<FactRow> rows) {
         public FactGroup {
