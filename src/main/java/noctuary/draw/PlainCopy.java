@@ -4,7 +4,6 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.Locale;
@@ -12,7 +11,6 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.FileImageInputStream;
 import javax.imageio.stream.ImageInputStream;
-import javax.imageio.stream.MemoryCacheImageInputStream;
 import noctuary.image.PictureFile;
 import noctuary.image.PictureImage;
 import noctuary.image.PlainPng;
@@ -73,7 +71,7 @@ public final class PlainCopy {
         if (whole.conversion().isPresent()) {
             return PreviewPixels.of(whole.planes(), whole.white(), false).jpeg(QUALITY);
         }
-        BufferedImage stored = ImageIO.read(new MemoryCacheImageInputStream(Files.newInputStream(picture)));
+        BufferedImage stored = ImageIO.read(picture.toFile());
         return PreviewPixels.of(Turned.upright(stored, PictureFile.orientation(picture)))
                 .jpeg(QUALITY);
     }
