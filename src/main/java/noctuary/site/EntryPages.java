@@ -33,7 +33,7 @@ final class EntryPages {
         EntryPictures pictures = new EntryPictures(ledger, here, sheet);
         FrameRows frames = new FrameRows(sheet, ledger.discretion());
         return new EntryPage(
-                heads.of(here, title, description(sheet, target)),
+                heads.of(here, sheet, description(sheet, target)),
                 title,
                 ledger.targetLink(here, sheet),
                 nights(here, sheet),
@@ -63,7 +63,8 @@ final class EntryPages {
                 at > 0 ? ledger.entryLink(here, entries.get(at - 1)) : null);
     }
 
-    private static String description(EntrySheet sheet, String target) {
+    /** In one line, for lists of pages elsewhere. */
+    static String description(EntrySheet sheet, String target) {
         String night =
                 sheet.night().map(date -> ", night of " + Dates.reading(date)).orElse("");
         String exposure = sheet.figure(Figure.EXPOSURE)

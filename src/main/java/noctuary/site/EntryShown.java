@@ -13,9 +13,11 @@ import noctuary.site.page.Link;
 /** All that an entry's page is made from, in one word: the same word, the same page. */
 final class EntryShown {
     private final Ledger ledger;
+    private final boolean feed;
 
     EntryShown(Ledger ledger) {
         this.ledger = ledger;
+        this.feed = FeedPages.exists(ledger);
     }
 
     /** Empty when a file has no identity. */
@@ -30,6 +32,7 @@ final class EntryShown {
         }
         Digest digest = new Digest()
                 .text(ledger.content().journal().settings().toString())
+                .text(Boolean.toString(feed))
                 .text(entry.toString());
         files.forEach(f -> file(digest, f));
         String slug = entry.slug();
