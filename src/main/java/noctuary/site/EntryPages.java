@@ -47,6 +47,7 @@ final class EntryPages {
                 new FactGroups(facts, sheet).all(),
                 filters(facts, sheet),
                 pictures.stars(),
+                SkyRows.of(ledger, sheet),
                 sheet.frames().size() > 1 ? charts.course(sheet) : null,
                 observations(sheet),
                 DriftText.of(sheet.courses()),
@@ -107,8 +108,13 @@ final class EntryPages {
                         Figure.IMAGE_SCALE,
                         Figure.BACKGROUND_NOISE)
                 .flatMap(figure -> sheet.figure(figure).map(Numerals::of).stream()
-                        .map(value -> new Labelled(figure.label(), value)))
+                        .map(value -> new Labelled(glanceLabel(figure, sheet), value)))
                 .toList();
+    }
+
+    private static String glanceLabel(Figure figure, EntrySheet sheet) {
+        String made = figure == Figure.EXPOSURE ? SubExposures.of(sheet) : "";
+        return figure.label() + (made.isEmpty() ? "" : ", " + made);
     }
 
     private static List<EntryPage.FilterRow> filters(Facts facts, EntrySheet sheet) {

@@ -78,7 +78,8 @@ final class JournalPages {
 
     private JournalPage.ChangeMark mark(Address here, ChangeMarks.Mark change) {
         String href = here.to(change.page());
-        return new JournalPage.ChangeMark(change.date().toString(), Link.of(change.title(), href));
+        return new JournalPage.ChangeMark(
+                change.date().toString(), Link.of(change.title(), href), change.verdict(), change.tone());
     }
 
     private List<Labelled> totals(List<EntrySheet> entries, List<Usage> usage) {
