@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import noctuary.fits.FrameHeader;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.FrameSheet;
 
@@ -15,12 +16,15 @@ final class SubExposures {
 
     private SubExposures() {}
 
-    /** Of the counted frames, else as typed; empty where nothing tells it. */
+    /** Of the counted frames, else as the stack's header says, else as typed; empty where nothing tells it. */
     static String of(EntrySheet sheet) {
         Map<Double, Integer> counts = new TreeMap<>(Comparator.reverseOrder());
         List<FrameSheet> counted =
                 sheet.frames().stream().filter(FrameSheet::counted).toList();
         counted.forEach(frame -> frame.report().exposureSeconds().ifPresent(s -> counts.merge(s, 1, Integer::sum)));
+        if (counted.isEmpty()) {
+            sheet.stack().flatMap(FrameSheet::header).ifPresent(header -> stacked(counts, header));
+        }
         if (counted.isEmpty() && sheet.stack().isEmpty()) {
             sheet.entry()
                     .exposure()
@@ -34,5 +38,14 @@ final class SubExposures {
         return counts.entrySet().stream()
                 .map(e -> e.getValue() + "\u00a0×\u00a0" + Numerals.duration(e.getKey()))
                 .collect(Collectors.joining(" + "));
+    }
+
+    /** Count and length of one exposure; a card with the total tells nothing of single ones. */
+    private static void stacked(Map<Double, Integer> counts, FrameHeader header) {
+        if (header.totalSeconds().isEmpty() && header.exposures().isPresent()) {
+            header.exposureSeconds()
+                    .ifPresent(one ->
+                            counts.put(one.value(), header.exposures().get().value()));
+        }
     }
 }
