@@ -48,13 +48,14 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .setOut(out)
                 .setErr(err)
+                .setParameterExceptionHandler(WrongCall::report)
                 .setExecutionExceptionHandler((e, line, parsed) -> Failure.report(e, line.getErr()))
                 .execute(args);
     }
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Name a command; 'noctuary --help' lists them.");
+        throw new CommandLine.ParameterException(spec.commandLine(), "name a command.");
     }
 
     private static PrintWriter errors() {

@@ -4,6 +4,7 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,6 +35,9 @@ public final class Beginning {
      * @throws IOException when a file cannot be written
      */
     public static List<Path> layOut(Path dir) throws IOException {
+        if (Files.exists(dir) && !Files.isDirectory(dir)) {
+            throw new FileSystemException(dir.toString(), null, "this is a file; name a folder");
+        }
         refuseJournal(dir);
         List<Path> written = new ArrayList<>();
         for (String name : FILES) {

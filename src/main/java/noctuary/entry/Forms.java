@@ -1,6 +1,8 @@
 package noctuary.entry;
 
 import java.math.BigDecimal;
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -94,6 +96,23 @@ final class Forms {
                     "write one of " + String.join(", ", MOSAICS) + ", or leave the key out for a monochrome sensor");
         }
         return pattern;
+    }
+
+    /** A folder of the web, ending in a slash, without anything behind it. */
+    static URI webFolder(String text) throws Unfit {
+        try {
+            URI uri = new URI(text.endsWith("/") ? text : text + "/");
+            boolean web = "https".equals(uri.getScheme()) || "http".equals(uri.getScheme());
+            boolean plain = uri.getRawQuery() == null && uri.getRawFragment() == null && uri.getRawUserInfo() == null;
+            if (web && plain && uri.getHost() != null) {
+                return new URI(uri.toASCIIString());
+            }
+        } catch (URISyntaxException e) {
+            // told below, like every other address that leads nowhere
+        }
+        throw new Unfit(
+                Margin.quoted(text) + " is not the address of a folder on the web",
+                "write it as a browser shows it, such as https://example.org/nights/");
     }
 
     static ZoneId zone(String text) throws Unfit {

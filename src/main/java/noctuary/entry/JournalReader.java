@@ -45,6 +45,7 @@ final class JournalReader {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
+                    Optional.empty(),
                     Map.of(),
                     new Settings.Publish(false, false));
             return new Journal(root, none, Map.of(), Map.of(), List.of(), ledger.problems(), trail.places(), looks);

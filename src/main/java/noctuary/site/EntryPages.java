@@ -36,7 +36,7 @@ final class EntryPages {
         EntryPictures pictures = new EntryPictures(ledger, here, sheet);
         FrameRows frames = new FrameRows(sheet, ledger.discretion());
         return new EntryPage(
-                heads.of(here, title, description(sheet, target)),
+                heads.of(here, sheet, description(sheet, target)),
                 title,
                 ledger.targetLink(here, sheet),
                 nights(here, sheet),
@@ -50,6 +50,7 @@ final class EntryPages {
                 new FactGroups(facts, sheet).all(),
                 filters(facts, sheet),
                 pictures.stars(),
+                SkyRows.of(ledger, sheet),
                 sheet.frames().size() > 1 ? charts.course(sheet) : null,
                 observations(sheet),
                 DriftText.of(sheet.courses()),
@@ -75,7 +76,8 @@ final class EntryPages {
                 at > 0 ? ledger.entryLink(here, entries.get(at - 1)) : null);
     }
 
-    private static String description(EntrySheet sheet, String target) {
+    /** In one line, for lists of pages elsewhere. */
+    static String description(EntrySheet sheet, String target) {
         String night =
                 sheet.night().map(date -> ", night of " + Dates.reading(date)).orElse("");
         String exposure = sheet.number(Figure.EXPOSURE)
@@ -118,8 +120,13 @@ final class EntryPages {
                         Figure.IMAGE_SCALE,
                         Figure.BACKGROUND_NOISE)
                 .flatMap(figure -> sheet.number(figure).map(Numerals::of).stream()
-                        .map(value -> new Labelled(figure.label(), value)))
+                        .map(value -> new Labelled(glanceLabel(figure, sheet), value)))
                 .toList();
+    }
+
+    private static String glanceLabel(Figure figure, EntrySheet sheet) {
+        String made = figure == Figure.EXPOSURE ? SubExposures.of(sheet) : "";
+        return figure.label() + (made.isEmpty() ? "" : ", " + made);
     }
 
     private static List<EntryPage.FilterRow> filters(Facts facts, EntrySheet sheet) {

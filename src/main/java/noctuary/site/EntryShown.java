@@ -10,9 +10,11 @@ import noctuary.site.page.Link;
 /** All that an entry's page is made from, in one word: the same word, the same page. The entries before and after count apart. */
 final class EntryShown {
     private final Ledger ledger;
+    private final boolean feed;
 
     EntryShown(Ledger ledger) {
         this.ledger = ledger;
+        this.feed = FeedPages.exists(ledger);
     }
 
     /** Of the page with its ways to the entries before and after; empty when {@code self} is. */
@@ -35,6 +37,7 @@ final class EntryShown {
         }
         Digest digest = new Digest()
                 .text(ledger.content().journal().settings().toString())
+                .text(Boolean.toString(feed))
                 .text(sheet.key());
         String slug = sheet.entry().slug();
         return digest.text(text(ledger.target(sheet).map(t -> t.id() + " " + t.name())))

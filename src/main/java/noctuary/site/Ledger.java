@@ -1,5 +1,6 @@
 package noctuary.site;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -120,12 +121,19 @@ final class Ledger {
         return content.versions().getOrDefault(sheet.entry().slug(), List.of());
     }
 
+    /** As a reader looks for them. */
+    List<TargetSheet> targets() {
+        return content.targets().stream()
+                .sorted(Comparator.comparing(TargetSheet::name, ByName.ORDER))
+                .toList();
+    }
+
     /** Names without repetition, in alphabetical order. */
     static List<String> distinct(List<String> names) {
         return names.stream()
                 .filter(name -> !name.isEmpty())
                 .distinct()
-                .sorted(String.CASE_INSENSITIVE_ORDER.thenComparing(String::compareTo))
+                .sorted(ByName.ORDER)
                 .collect(Collectors.toList());
     }
 }

@@ -89,7 +89,7 @@ final class SheetPages {
     }
 
     private List<Link> others(Address here) {
-        return ledger.content().targets().stream()
+        return ledger.targets().stream()
                 .map(t -> Link.of(t.name(), here.to(Address.sheet(t.id()))))
                 .toList();
     }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import noctuary.entry.Settings;
 import noctuary.keep.Digest;
 import noctuary.keep.Drawer;
 import noctuary.keep.Memo;
@@ -72,8 +71,7 @@ public final class SiteWriter {
 
     private void writeAll() throws IOException {
         Ledger ledger = new Ledger(content);
-        Settings settings = content.journal().settings();
-        Heads heads = new Heads(settings, Assets.STYLESHEETS);
+        Heads heads = new Heads(ledger, Assets.STYLESHEETS);
         Charts charts = new Charts(ledger);
         Downloads downloads = new Downloads(ledger, memo);
         for (String stylesheet : Assets.STYLESHEETS) {
@@ -93,6 +91,9 @@ public final class SiteWriter {
         FindPages find = new FindPages(ledger);
         put(FindPages.WORDS, find.words().getBytes(StandardCharsets.UTF_8));
         page(Address.FIND, "find.ftlh", () -> find.page(heads));
+        if (FeedPages.exists(ledger)) {
+            page(new Address(FeedPages.PATH), "feed.ftlx", () -> new FeedPages(ledger).page());
+        }
         lessons(new LessonPages(ledger, heads), new SheetPages(ledger, heads));
         entries(ledger, new EntryPages(ledger, heads, charts));
         targets(new TargetPages(ledger, heads, charts));

@@ -35,7 +35,17 @@ class MainTest {
     @Test
     void aCallWithoutACommandIsWrongAndSaysSo() {
         assertThat(run()).isEqualTo(2);
-        assertThat(err.toString()).contains("Name a command");
+        assertThat(err.toString()).contains("name a command");
+    }
+
+    @Test
+    void aWrongCallSaysWhatIsWrongAndHowItIsCalled() {
+        assertThat(run("rendr")).isEqualTo(2);
+        assertThat(err.toString()).contains("there is no command \"rendr\"; did you mean render?");
+        assertThat(run("watch", "--port", "abc")).isEqualTo(2);
+        assertThat(err.toString()).contains("'abc' is no whole number", "Usage: noctuary watch");
+        assertThat(run("note")).isEqualTo(2);
+        assertThat(err.toString()).contains("missing: 'FRAMES'").doesNotContain("Exception");
     }
 
     @Test

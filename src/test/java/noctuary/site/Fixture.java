@@ -41,13 +41,21 @@ final class Fixture {
     private Fixture() {}
 
     static SiteContent content(boolean published) {
-        Settings settings = new Settings(
+        return content(settings(published));
+    }
+
+    static Settings settings(boolean published) {
+        return new Settings(
                 "Nights above Averil",
                 Optional.of("M."),
                 Optional.of("terrace"),
                 Optional.of("heron"),
+                Optional.empty(),
                 Map.of("main", Path.of("/home/planteduser/frames")),
                 new Settings.Publish(published, published));
+    }
+
+    static SiteContent content(Settings settings) {
         List<EntrySheet> sheets = List.of(odd(), dumbbell(), longTube(), shortTube(), pinwheel());
         Journal journal = new Journal(
                 Path.of(HOME),
