@@ -1,7 +1,10 @@
 package noctuary.journal;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
@@ -11,6 +14,7 @@ import java.util.OptionalInt;
 import noctuary.draw.Canvas;
 import noctuary.draw.Preview;
 import noctuary.draw.Tiles;
+import noctuary.keep.KeptFile;
 import noctuary.site.SiteContent.Picture;
 import noctuary.site.SiteContent.Size;
 import noctuary.site.SiteContent.TileSet;
@@ -21,6 +25,7 @@ final class Shelf {
 
     private static final String LIST = "size.txt";
     private static final String TILES = "tiles";
+    private static final long MOST_BYTES = 1 << 26;
 
     private final Path folder;
 
@@ -50,7 +55,8 @@ final class Shelf {
         Optional<TileSet> tiles = Optional.empty();
         int[] whole = {};
         Files.createDirectories(output.resolve(into));
-        for (String line : Files.readString(folder.resolve(LIST)).strip().split("\n")) {
+        String list = new String(KeptFile.read(folder.resolve(LIST)), StandardCharsets.UTF_8);
+        for (String line : list.strip().split("\n")) {
             int[] numbers = numbers(line);
             if (whole.length == 0) {
                 whole = numbers;
@@ -85,18 +91,28 @@ final class Shelf {
         }
     }
 
-    private static void place(Path from, Path to) throws IOException {
+    /**
+     * Never what a link leads to: a journal from elsewhere brings its own cache, and could name any file of this machine
+     * in it. Nor what is larger than any picture ever kept.
+     */
+    static void place(Path from, Path to) throws IOException {
+        if (!Files.isRegularFile(from, LinkOption.NOFOLLOW_LINKS) || Files.size(from) > MOST_BYTES) {
+            throw new NoSuchFileException(from.toString());
+        }
         Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING);
     }
 
     /**
-     * Fills the shelf. The list of sizes is written last: a shelf without it counts as empty.
+     * Fills the shelf, once what was on it is gone, links too: nothing is written through one. The list of sizes is written last: a shelf without it counts as empty.
      *
      * @param previews smallest first
      * @param whole at full size; cut into tiles when it is wider or higher than the largest preview
      */
     void fill(int sourceWidth, int sourceHeight, List<Preview.Encoded> previews, Optional<Canvas> whole)
             throws IOException {
+        if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+            FolderTree.delete(folder);
+        }
         Files.createDirectories(folder);
         StringBuilder list = new StringBuilder(sourceWidth + " " + sourceHeight + "\n");
         int last = 0;

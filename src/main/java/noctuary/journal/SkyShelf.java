@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -48,7 +47,7 @@ final class SkyShelf {
     }
 
     void copyStar(SkyAttempt attempt, int number, Path to) throws IOException {
-        Files.copy(star(attempt, number), to, StandardCopyOption.REPLACE_EXISTING);
+        Shelf.place(star(attempt, number), to);
     }
 
     private Path star(SkyAttempt attempt, int number) {

@@ -2,7 +2,6 @@ package noctuary.measure;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
@@ -19,7 +18,7 @@ final class ContentIndex {
     ContentIndex(Path store) {
         this.store = store;
         try {
-            Files.readAllLines(store, StandardCharsets.UTF_8).forEach(this::recall);
+            new String(KeptFile.read(store), StandardCharsets.UTF_8).lines().forEach(this::recall);
         } catch (IOException | RuntimeException e) {
             known.clear();
         }

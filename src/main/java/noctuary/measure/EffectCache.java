@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import noctuary.effect.Effect;
+import noctuary.keep.KeptFile;
 
 /** Effects kept by the identity of both files and the engines that made them. Whatever is damaged costs time only. */
 final class EffectCache {
@@ -27,7 +28,7 @@ final class EffectCache {
 
     Optional<Effect> find(String digests) {
         try {
-            return Optional.of(JSON.readValue(Files.readAllBytes(place(digests)), Kept.class))
+            return Optional.of(JSON.readValue(KeptFile.read(place(digests)), Kept.class))
                     .filter(kept -> kept.engines().equals(ENGINES))
                     .map(Kept::effect);
         } catch (IOException | RuntimeException e) {

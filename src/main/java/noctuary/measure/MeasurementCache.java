@@ -1,7 +1,6 @@
 package noctuary.measure;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import noctuary.keep.KeptFile;
@@ -23,7 +22,7 @@ final class MeasurementCache {
 
     Optional<Measurement> find(String contentDigest) {
         try {
-            return PACKING.unpack(Files.readAllBytes(place(contentDigest)))
+            return PACKING.unpack(KeptFile.read(place(contentDigest)))
                     .filter(kept -> kept.madeBy().equals(MADE_BY))
                     .map(Kept::measurement);
         } catch (IOException e) {

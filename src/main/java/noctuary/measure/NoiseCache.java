@@ -14,6 +14,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import noctuary.keep.KeptFile;
 
 /** Noise against time, kept by the identity of the frames and the engines. Whatever is damaged costs time only. */
 final class NoiseCache {
@@ -32,7 +33,7 @@ final class NoiseCache {
     /** @param digests of the frames, in the order in which they were combined */
     Optional<Kept> find(List<String> digests) {
         try {
-            return Optional.of(JSON.readValue(Files.readAllBytes(place(digests)), Kept.class))
+            return Optional.of(JSON.readValue(KeptFile.read(place(digests)), Kept.class))
                     .filter(kept -> kept.engines().equals(ENGINES));
         } catch (IOException | RuntimeException e) {
             return Optional.empty();

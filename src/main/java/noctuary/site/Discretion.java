@@ -15,10 +15,11 @@ import noctuary.fact.Problem;
  */
 final class Discretion {
     private static final Pattern ABSOLUTE = Pattern.compile(
-            "(?:\\bfile:/+|(?<![\\w.\\-/:])/|\\b[A-Za-z]:[\\\\/]|\\\\\\\\)(?:[^\\s/\\\\\"'<>|,;:]+[\\\\/])+");
+            "(?:\\bfile:/+|(?<![\\w.\\-/:])/|\\b[A-Za-z]:[\\\\/]|\\\\\\\\)(?:[^\\s/\\\\\"'<>|,;:]++[\\\\/])++");
     /** In quotes a path may hold spaces: all before its last piece, whether it begins at the top, at home or above. */
     private static final Pattern QUOTED = Pattern.compile(
-            "(?<=\")(?:file:|/|~|[A-Za-z]:[\\\\/]|\\\\|(?:[^\"/\\\\]*[\\\\/])*\\.\\.[\\\\/])[^\"\\n]*[\\\\/](?=[^\"\\n]*\")",
+            "(?<=\")(?:file:|/|~|[A-Za-z]:[\\\\/]|\\\\|(?:(?!\\.\\.[\\\\/])[^\"/\\\\]*+[\\\\/])*+\\.\\.[\\\\/])"
+                    + "[^\"\\n]*[\\\\/](?=[^\"\\n]*\")",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern QUOTED_FRAME =
