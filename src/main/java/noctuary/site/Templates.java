@@ -65,7 +65,7 @@ final class Templates {
         try {
             StringWriter text = new StringWriter(32_768);
             configuration.getTemplate(name).process(Map.of("page", page), text);
-            return text.toString();
+            return Legible.text(text.toString());
         } catch (ParseException e) {
             throw new TemplateFault(e.getTemplateName(), e.getLineNumber(), e.getEditorMessage(), e);
         } catch (TemplateException e) {
