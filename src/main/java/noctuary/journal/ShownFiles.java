@@ -31,7 +31,7 @@ record ShownFiles(Path output, Path place, String maker) {
     Former find() {
         try {
             return Kept.PACKING
-                    .unpack(KeptFile.read(place))
+                    .unpack(KeptFile.readSummed(place))
                     .filter(kept -> kept.maker().equals(maker))
                     .map(kept -> Former.at(output, kept.shown()))
                     .orElseGet(Former::none);
@@ -41,6 +41,6 @@ record ShownFiles(Path output, Path place, String maker) {
     }
 
     void keep(Former former) {
-        KeptFile.write(place, Kept.PACKING.pack(new Kept(maker, former.shown())));
+        KeptFile.writeSummed(place, Kept.PACKING.pack(new Kept(maker, former.shown())));
     }
 }

@@ -1,11 +1,14 @@
 package noctuary.keep;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
+import java.util.zip.CRC32;
 
 /** A file of the cache, whole or not at all. */
 public final class KeptFile {
@@ -28,6 +31,33 @@ public final class KeptFile {
             throw new IOException(place + " is too large");
         }
         return Files.readAllBytes(place);
+    }
+
+    /**
+     * As {@link #read}, of what {@link #writeSummed} wrote.
+     *
+     * @throws IOException also when a single bit is another one
+     */
+    public static byte[] readSummed(Path place) throws IOException {
+        byte[] all = read(place);
+        int length = all.length - Long.BYTES;
+        if (length < 0 || ByteBuffer.wrap(all).getLong(length) != sum(all, length)) {
+            throw new IOException(place + " is damaged");
+        }
+        return Arrays.copyOf(all, length);
+    }
+
+    /** As {@link #write}, with a sum behind it that tells damage. */
+    public static void writeSummed(Path place, byte[] content) {
+        byte[] all = Arrays.copyOf(content, content.length + Long.BYTES);
+        ByteBuffer.wrap(all).putLong(content.length, sum(content, content.length));
+        write(place, all);
+    }
+
+    private static long sum(byte[] bytes, int length) {
+        CRC32 crc = new CRC32();
+        crc.update(bytes, 0, length);
+        return crc.getValue();
     }
 
     /**

@@ -18,7 +18,9 @@ final class ContentIndex {
     ContentIndex(Path store) {
         this.store = store;
         try {
-            new String(KeptFile.read(store), StandardCharsets.UTF_8).lines().forEach(this::recall);
+            new String(KeptFile.readSummed(store), StandardCharsets.UTF_8)
+                    .lines()
+                    .forEach(this::recall);
         } catch (IOException | RuntimeException e) {
             known.clear();
         }
@@ -48,7 +50,7 @@ final class ContentIndex {
                         .append('\n');
             }
         });
-        KeptFile.write(store, lines.toString().getBytes(StandardCharsets.UTF_8));
+        KeptFile.writeSummed(store, lines.toString().getBytes(StandardCharsets.UTF_8));
     }
 
     private void recall(String line) {

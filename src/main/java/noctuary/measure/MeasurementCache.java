@@ -22,7 +22,7 @@ final class MeasurementCache {
 
     Optional<Measurement> find(String contentDigest) {
         try {
-            return PACKING.unpack(KeptFile.read(place(contentDigest)))
+            return PACKING.unpack(KeptFile.readSummed(place(contentDigest)))
                     .filter(kept -> kept.madeBy().equals(MADE_BY))
                     .map(Kept::measurement);
         } catch (IOException e) {
@@ -31,7 +31,7 @@ final class MeasurementCache {
     }
 
     void keep(String contentDigest, Measurement measurement) {
-        KeptFile.write(place(contentDigest), PACKING.pack(new Kept(MADE_BY, measurement)));
+        KeptFile.writeSummed(place(contentDigest), PACKING.pack(new Kept(MADE_BY, measurement)));
     }
 
     private Path place(String contentDigest) {

@@ -18,8 +18,9 @@ import noctuary.measure.SmallJournal;
 import noctuary.site.SiteHarm;
 
 /**
- * A journal that comes with a cache from somebody else: files damaged, files forged so that they pass for whole, words
- * in them exchanged for others that would run. The render succeeds, and no page may run.
+ * A journal that comes with a cache from somebody else: files damaged, words in them exchanged for others that would run.
+ * The render succeeds. With every other seed files are also forged so that they pass for whole, and then it may fail in
+ * a sentence for what no measuring gives; but whatever page it makes does not run.
  */
 final class KeptSubject implements Subject {
     private static final int SHORTEST_WORD = 6;
@@ -66,11 +67,12 @@ final class KeptSubject implements Subject {
     @Override
     public int attack(long seed) throws Throwable {
         Random random = new Random(seed);
+        boolean forged = seed % 2 == 0;
         int changed = 0;
         for (Map.Entry<Path, byte[]> file : sound.entrySet()) {
             boolean change = random.nextInt(3) > 0;
             Files.createDirectories(file.getKey().getParent());
-            Files.write(file.getKey(), change ? changed(random, file.getValue()) : file.getValue());
+            Files.write(file.getKey(), change ? changed(random, forged, file) : file.getValue());
             changed += change ? 1 : 0;
         }
         Path note = root.resolve("entries/e0/entry.md");
@@ -78,21 +80,25 @@ final class KeptSubject implements Subject {
         if (random.nextBoolean()) {
             Folders.clear(output);
         }
-        Rendering.render(root, output, Progress.SILENT);
-        List<String> harm = SiteHarm.found(output);
+        try {
+            Rendering.render(root, output, Progress.SILENT);
+        } catch (RuntimeException | OutOfMemoryError e) {
+            if (!forged) {
+                throw e;
+            }
+        }
+        List<String> harm = Files.isDirectory(output) ? SiteHarm.found(output) : List.of();
         if (!harm.isEmpty()) {
             throw new IllegalStateException("a page could run: " + harm.get(0));
         }
         return changed;
     }
 
-    private static byte[] changed(Random random, byte[] sound) {
-        return switch (random.nextInt(4)) {
-            case 0 -> new Mutation(random).of(sound);
-            case 1 -> summed(new Mutation(random).of(sound));
-            case 2 -> summed(reworded(random, sound));
-            default -> reworded(random, sound);
-        };
+    private static byte[] changed(Random random, boolean forged, Map.Entry<Path, byte[]> file) {
+        byte[] sound = file.getValue();
+        byte[] changed = random.nextBoolean() ? new Mutation(random).of(sound) : reworded(random, sound);
+        boolean board = file.getKey().toString().contains("worked-out");
+        return forged ? summed(changed, board ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN) : changed;
     }
 
     /** Words of the same length, so that all else stays where it is. */
@@ -113,15 +119,15 @@ final class KeptSubject implements Subject {
         return bytes;
     }
 
-    /** As what was worked out is kept: the last eight bytes are a sum of the others. */
-    private static byte[] summed(byte[] bytes) {
+    /** As kept files are: the last eight bytes are a sum of the others. */
+    private static byte[] summed(byte[] bytes, ByteOrder order) {
         int length = bytes.length - Long.BYTES;
         if (length < 0) {
             return bytes;
         }
         CRC32 crc = new CRC32();
         crc.update(bytes, 0, length);
-        ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN).putLong(length, crc.getValue());
+        ByteBuffer.wrap(bytes).order(order).putLong(length, crc.getValue());
         return bytes;
     }
 }
