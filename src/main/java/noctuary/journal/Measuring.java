@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameReports;
 import noctuary.measure.Measurement;
-import noctuary.measure.Meter;
+import noctuary.measure.Procession;
 import noctuary.measure.ReportJson;
 
 /** A file measured for the terminal, outside any journal; written out only in the form that is asked for. */
@@ -20,16 +20,12 @@ public final class Measuring {
         this.measurement = measurement;
     }
 
-    /**
-     * Measures files one after the other, each on all cores, and hands each over when it is done; none is kept. Two at
-     * once were slower: large frames share the memory's bandwidth.
-     */
+    /** Measures files, each on all cores and the next begun meanwhile, and hands them over in order; none is kept. */
     public static void measure(List<Path> files, Consumer<Measuring> each) {
-        files.forEach(file -> each.accept(measure(file)));
+        Procession.of(files, (file, measurement) -> each.accept(of(file, measurement)));
     }
 
-    private static Measuring measure(Path file) {
-        Measurement measurement = Meter.measure(file);
+    private static Measuring of(Path file, Measurement measurement) {
         return new Measuring(FrameReports.of(file.toString(), measurement, OptionalDouble.empty()), measurement);
     }
 

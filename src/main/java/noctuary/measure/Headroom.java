@@ -30,13 +30,23 @@ final class Headroom {
 
     /** Does the work once there is room for the file; one that is larger than all of it goes alone. */
     <T> T with(Path file, Supplier<T> work) {
-        int wanted = (int) Math.min(units, bytes(file) / UNIT + 1);
+        int wanted = wanted(file);
         free.acquireUninterruptibly(wanted);
         try {
             return work.get();
         } finally {
             free.release(wanted);
         }
+    }
+
+    /** Megabytes that the file takes; all there are for one that is larger. */
+    int wanted(Path file) {
+        return (int) Math.min(units, bytes(file) / UNIT + 1);
+    }
+
+    /** Whether so many megabytes fit together. */
+    boolean holds(int wanted) {
+        return wanted <= units;
     }
 
     private static long bytes(Path file) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import noctuary.fits.FitsFile;
@@ -85,8 +86,7 @@ public final class Meter {
             String pixelDigest,
             List<Trouble> troubles) {
         Plane main = planes.get(planes.size() / 2);
-        ForkJoinTask<Survey> survey = ForkJoinPool.commonPool()
-                .submit(() -> Survey.of(main, conditions.mosaic(), conditions.saturationAdu()));
+        ForkJoinTask<Survey> survey = begun(() -> Survey.of(main, conditions.mosaic(), conditions.saturationAdu()));
         List<PlaneSummary> summaries = new ArrayList<>();
         StarField field = null;
         for (int i = 0; i < planes.size(); i++) {
@@ -106,6 +106,13 @@ public final class Meter {
                 Optional.of(survey.join().defects()),
                 pixelDigest,
                 troubles);
+    }
+
+    /** Among the threads that measure this file, where it is measured by such. */
+    private static <T> ForkJoinTask<T> begun(Callable<T> work) {
+        return ForkJoinTask.inForkJoinPool()
+                ? ForkJoinTask.adapt(work).fork()
+                : ForkJoinPool.commonPool().submit(work);
     }
 
     private static Kind kind(FrameHeader header) {
