@@ -19,10 +19,10 @@ class FuzzTest {
         "pictures, 1, 1500",
         "notes, 1, 40",
         "sites, 1, 2",
-        "values, 1, 4",
-        "pages, 1, 400",
-        "kept, 1, 5",
-        "requests, 1, 800"
+        "values, 1, 1",
+        "pages, 1, 300",
+        "kept, 1, 3",
+        "requests, 1, 300"
     })
     void mutantsAreReadOrRefusedInWords(String kind, long first, int seeds) throws Exception {
         AtomicInteger left = new AtomicInteger(seeds);
