@@ -45,12 +45,16 @@ public final class Main implements Runnable {
 
     /** Runs one call and gives its exit status. */
     static int execute(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Main())
-                .setOut(out)
-                .setErr(err)
-                .setParameterExceptionHandler(WrongCall::report)
-                .setExecutionExceptionHandler((e, line, parsed) -> Failure.report(e, line.getErr()))
-                .execute(args);
+        try {
+            return new CommandLine(new Main())
+                    .setOut(out)
+                    .setErr(err)
+                    .setParameterExceptionHandler(WrongCall::report)
+                    .setExecutionExceptionHandler((e, line, parsed) -> Failure.report(e, line.getErr()))
+                    .execute(args);
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            return Failure.report(e, err);
+        }
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import noctuary.keep.NewFile;
 
 /** An empty journal with commented examples, and JSON Schemas by which editors complete and check the keys. */
 public final class Beginning {
@@ -42,12 +43,11 @@ public final class Beginning {
         List<Path> written = new ArrayList<>();
         for (String name : FILES) {
             Path file = dir.resolve(name);
-            Files.createDirectories(file.getParent());
             try (InputStream in = Beginning.class.getResourceAsStream("/noctuary/begin/" + name)) {
                 if (in == null) {
                     throw new FileNotFoundException("this build lacks " + name);
                 }
-                Files.copy(in, file);
+                NewFile.write(file, in.readAllBytes());
             }
             written.add(file);
         }

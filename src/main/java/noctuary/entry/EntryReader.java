@@ -105,8 +105,8 @@ final class EntryReader {
     }
 
     private static Optional<Typed<LocalDate>> date(Fields fields) {
-        Optional<Typed<LocalDate>> date = fields.one("date", Forms::date);
-        Optional<Typed<LocalDate>> night = fields.one("night", Forms::date);
+        Optional<Typed<LocalDate>> date = fields.one("date", Forms::night);
+        Optional<Typed<LocalDate>> night = fields.one("night", Forms::night);
         if (date.isPresent() && night.isPresent()) {
             fields.margin().fault(night.get().line(), "night", "the night is told twice", "keep either date or night");
         }

@@ -21,6 +21,8 @@ final class Forms {
     private static final Pattern YEAR_FIRST = Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})");
     private static final List<String> MOSAICS = List.of("RGGB", "BGGR", "GRBG", "GBRG");
     private static final int LARGEST = 1_000_000;
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2199;
 
     private Forms() {}
 
@@ -37,6 +39,15 @@ final class Forms {
         } catch (DateTimeParseException e) {
             throw new Unfit("there is no day " + Margin.quoted(text), "write year-month-day, such as 2025-05-20");
         }
+    }
+
+    /** A date on which pictures can have been taken. */
+    static LocalDate night(String text) throws Unfit {
+        LocalDate date = date(text);
+        if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
+            throw new Unfit("no picture was taken on " + Margin.quoted(text), "check the year");
+        }
+        return date;
     }
 
     private static String suggestion(String text) {

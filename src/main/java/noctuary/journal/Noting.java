@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -13,6 +12,7 @@ import noctuary.entry.Journal;
 import noctuary.fact.Problem;
 import noctuary.fits.FitsFile;
 import noctuary.fits.UnreadableException;
+import noctuary.keep.NewFile;
 
 /** New entries from the headers of frames: what they tell is filled in, what they cannot is asked. */
 public final class Noting {
@@ -85,8 +85,8 @@ public final class Noting {
                 || Files.exists(note.getParent().resolveSibling(note.getParent().getFileName() + ".md"))) {
             return false;
         }
-        Files.createDirectories(note.getParent());
-        Files.write(note, lines, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+        String text = String.join("\n", lines) + "\n";
+        NewFile.write(note, text.getBytes(StandardCharsets.UTF_8));
         return true;
     }
 }

@@ -2,8 +2,11 @@ package noctuary.journal;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -26,10 +29,21 @@ final class Placing {
         placed.put(to, cache.relativize(from).toString());
     }
 
-    /** Puts again what was put once, places in the cache by places in the site. */
+    /**
+     * Puts again what was put once, places in the cache by places in the site.
+     *
+     * @throws IOException also for places outside of both, links on the way included: what is kept may come from elsewhere
+     */
     void again(Map<String, String> before) throws IOException {
+        Path top = cache.toRealPath();
+        Set<Path> inside = new HashSet<>();
         for (Map.Entry<String, String> file : before.entrySet()) {
-            place(cache.resolve(file.getValue()), file.getKey());
+            Path from = cache.resolve(file.getValue());
+            if (inside.add(from.getParent()) && !from.getParent().toRealPath().startsWith(top)
+                    || !output.resolve(file.getKey()).normalize().startsWith(output.normalize())) {
+                throw new NoSuchFileException(from.toString());
+            }
+            place(from, file.getKey());
         }
     }
 

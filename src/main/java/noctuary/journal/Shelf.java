@@ -1,7 +1,9 @@
 package noctuary.journal;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +12,7 @@ import java.util.OptionalInt;
 import noctuary.draw.Canvas;
 import noctuary.draw.Preview;
 import noctuary.draw.Tiles;
+import noctuary.keep.KeptFile;
 import noctuary.site.SiteContent.Picture;
 import noctuary.site.SiteContent.Size;
 import noctuary.site.SiteContent.TileSet;
@@ -48,7 +51,8 @@ final class Shelf {
         List<Size> sizes = new ArrayList<>();
         Optional<TileSet> tiles = Optional.empty();
         int[] whole = {};
-        for (String line : Files.readString(folder.resolve(LIST)).strip().split("\n")) {
+        String list = new String(KeptFile.read(folder.resolve(LIST)), StandardCharsets.UTF_8);
+        for (String line : list.strip().split("\n")) {
             int[] numbers = numbers(line);
             if (whole.length == 0) {
                 whole = numbers;
@@ -84,13 +88,16 @@ final class Shelf {
     }
 
     /**
-     * Fills the shelf. The list of sizes is written last: a shelf without it counts as empty.
+     * Fills the shelf, once what was on it is gone, links too: nothing is written through one. The list of sizes is written last: a shelf without it counts as empty.
      *
      * @param previews smallest first
      * @param whole at full size; cut into tiles when it is wider or higher than the largest preview
      */
     void fill(int sourceWidth, int sourceHeight, List<Preview.Encoded> previews, Optional<Canvas> whole)
             throws IOException {
+        if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+            FolderTree.delete(folder);
+        }
         Files.createDirectories(folder);
         StringBuilder list = new StringBuilder(sourceWidth + " " + sourceHeight + "\n");
         int last = 0;

@@ -1,7 +1,6 @@
 package noctuary.keep;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -78,7 +77,7 @@ final class Board {
         if (slots == null) {
             slots = new HashMap<>();
             try {
-                read(Files.readAllBytes(file));
+                read(KeptFile.read(file));
             } catch (IOException | RuntimeException e) {
                 slots.clear();
             }

@@ -1,7 +1,6 @@
 package noctuary.keep;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -49,7 +48,7 @@ public final class Drawer<T extends Record> {
 
     private Optional<T> find(Path file, String key) {
         try {
-            byte[] bytes = Files.readAllBytes(file);
+            byte[] bytes = KeptFile.read(file);
             PackedIn in = new PackedIn(bytes);
             if (!in.text().equals(madeBy) || !in.text().equals(key)) {
                 return Optional.empty();

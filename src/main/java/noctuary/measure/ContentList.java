@@ -2,7 +2,6 @@ package noctuary.measure;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
@@ -20,7 +19,9 @@ final class ContentList {
     ContentList(Path place) {
         this.place = place;
         try {
-            Files.readAllLines(place, StandardCharsets.UTF_8).forEach(this::recall);
+            new String(KeptFile.readSummed(place), StandardCharsets.UTF_8)
+                    .lines()
+                    .forEach(this::recall);
         } catch (IOException | RuntimeException e) {
             known.clear();
         }
@@ -54,7 +55,7 @@ final class ContentList {
                         .append('\n');
             }
         });
-        KeptFile.write(place, lines.toString().getBytes(StandardCharsets.UTF_8));
+        KeptFile.writeSummed(place, lines.toString().getBytes(StandardCharsets.UTF_8));
         changed = false;
     }
 

@@ -1,7 +1,6 @@
 package noctuary.measure;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -39,13 +38,14 @@ final class MeasurementCache {
 
     void keep(String contentDigest, Measurement measurement) {
         List<Star> stars = measurement.field().map(StarField::stars).orElse(List.of());
-        KeptFile.write(place(contentDigest, ".stars"), STARS.pack(new Stars(MADE_BY, stars)));
-        KeptFile.write(place(contentDigest, ".kept"), PACKING.pack(new Kept(MADE_BY, BareMeasurement.of(measurement))));
+        KeptFile.writeSummed(place(contentDigest, ".stars"), STARS.pack(new Stars(MADE_BY, stars)));
+        KeptFile.writeSummed(
+                place(contentDigest, ".kept"), PACKING.pack(new Kept(MADE_BY, BareMeasurement.of(measurement))));
     }
 
     private static <T> Optional<T> read(Packing<T> packing, Path place) {
         try {
-            return packing.unpack(Files.readAllBytes(place));
+            return packing.unpack(KeptFile.readSummed(place));
         } catch (IOException e) {
             return Optional.empty();
         }

@@ -12,7 +12,7 @@ import noctuary.site.page.Markup;
 final class NoteBody {
     private static final Pattern HEADING = Pattern.compile("(</?h)([1-6])(?=[ >])");
 
-    private static final Pattern CLOSED_VOID = Pattern.compile("<(br|hr|img|input)\\b([^<>]*?)\\s*/>");
+    private static final Pattern CLOSED_VOID = Pattern.compile("<(br|hr|img|input)\\b([^<>]*)/>");
 
     private static final Pattern PICTURE = Pattern.compile("<img\\b[^<>]*\\bsrc=\"([^\"]*)\"[^<>]*>");
 
@@ -60,7 +60,12 @@ final class NoteBody {
                 .min()
                 .orElse(1);
         String moved = HEADING.matcher(html).replaceAll(heading -> moved(heading, level + 1 - top));
-        return new Markup(CLOSED_VOID.matcher(moved).replaceAll("<$1$2>"));
+        return new Markup(CLOSED_VOID.matcher(moved).replaceAll(NoteBody::opened));
+    }
+
+    private static String opened(MatchResult element) {
+        return Matcher.quoteReplacement(
+                "<" + element.group(1) + element.group(2).stripTrailing() + ">");
     }
 
     private static String moved(MatchResult heading, int by) {

@@ -2,10 +2,7 @@ package noctuary.site;
 
 import java.util.Set;
 
-/**
- * Keeps a number and its unit, or a value and its error, on one line of a page; and marks characters that HTML forbids
- * (control characters, whatever note or header they come from).
- */
+/** Keeps a number and its unit, or a value and its error, on one line of a page. */
 final class Unbroken {
     private static final char NO_BREAK_SPACE = '\u00a0';
 
@@ -43,7 +40,6 @@ final class Unbroken {
     /** @param html a whole page; its tags and attributes stay as they are */
     static String of(String html) {
         char[] text = html.toCharArray();
-        mark(text);
         int at = 0;
         while (at < text.length) {
             int tag = html.indexOf('<', at);
@@ -52,17 +48,6 @@ final class Unbroken {
             at = tag < 0 ? text.length : afterTag(html, tag);
         }
         return new String(text);
-    }
-
-    /** HTML Living Standard, section 13.2.3.5: control characters other than white space are errors. */
-    private static void mark(char[] text) {
-        for (int i = 0; i < text.length; i++) {
-            char c = text[i];
-            boolean space = c == '\t' || c == '\n' || c == '\f' || c == '\r';
-            if (c < ' ' && !space || c >= 0x7F && c <= 0x9F) {
-                text[i] = '\uFFFD';
-            }
-        }
     }
 
     /** Behind the tag; of an element that is left alone, before its end tag. */

@@ -1,7 +1,9 @@
 package noctuary.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -48,6 +50,16 @@ class PrintTest {
         Discretion secret = new Discretion(Fixture.content(false).journal());
         assertThat(secret.text("lights/IMG_0042.FIT.gz is empty")).isEqualTo("a file is empty");
         assertThat(secret.file("entries/m27/entry.md")).isEqualTo("entries/m27/entry.md");
+    }
+
+    /** A picture's words of 250,000 blanks, which markdown keeps: once 30 thousand million steps. */
+    @Test
+    void blanksInAPictureAreReadOnce() {
+        String blanks = " ".repeat(250_000);
+        String html = "<img src=\"a.png\" alt=\"a" + blanks + "b\" /><p>" + blanks + "/";
+        assertTimeoutPreemptively(
+                Duration.ofSeconds(5),
+                () -> assertThat(NoteBody.under(2, html).html()).isEqualTo(html.replace(" />", ">")));
     }
 
     @Test
