@@ -1,4 +1,4 @@
-// Noctuary's only script. Every page reads without it.
+// On every page: themes, keys, sorting and narrowing of lists. Every page reads without it.
 "use strict";
 (function () {
   var themes = ["dark", "light", "red"];
@@ -122,63 +122,7 @@
     });
   }
 
-  function folded(text) { return text.normalize("NFD").replace(/[\u0300-\u036f]/g, "").toLowerCase(); }
-  function made(name, parent, text) {
-    var element = document.createElement(name);
-    if (text) element.textContent = text;
-    parent.appendChild(element);
-    return element;
-  }
-  function around(text, word) {
-    var at = folded(text).indexOf(word);
-    if (at < 0) return "";
-    return (at > 60 ? "…" : "") + text.slice(Math.max(0, at - 60), at + 80) + (at + 80 < text.length ? "…" : "");
-  }
-  function startFinding() {
-    var place = document.getElementById("seek");
-    if (!place) return;
-    var script = document.createElement("script");
-    script.src = place.dataset.words;
-    script.addEventListener("load", function () { seek(place, window.noctuaryWords); });
-    document.head.appendChild(script);
-  }
-  function seek(place, rows) {
-    place.setAttribute("role", "search");
-    var label = made("label", place, "Words of names and notes ");
-    var box = made("input", label);
-    box.type = "search";
-    var said = made("p", place);
-    said.setAttribute("role", "status");
-    var list = made("ul", place);
-    list.className = "plain";
-    var known = rows.map(function (row) { return folded(row.join(" ")); });
-    box.addEventListener("input", function () {
-      var words = folded(box.value).split(/\s+/).filter(Boolean);
-      list.textContent = "";
-      var found = words.length === 0 ? [] : rows.filter(function (row, i) {
-        return words.every(function (word) { return known[i].indexOf(word) >= 0; });
-      });
-      found.slice(0, 50).forEach(function (row) {
-        var item = made("li", list);
-        made("a", item, row[0]).href = row[1];
-        made("span", item, " " + row[2] + (row[3] ? " · " + row[3] : "")).className = "date";
-        var piece = around(row[4], words[0]);
-        if (piece) made("p", item, piece);
-      });
-      said.textContent = words.length === 0 ? "" : found.length === 0 ? "Nothing holds all of these words."
-        : found.length + (found.length === 1 ? " place" : " places") + (found.length > 50 ? "; the first 50 are listed" : "");
-    });
-    place.addEventListener("keydown", function (event) {
-      if (event.key !== "ArrowDown" && event.key !== "ArrowUp" && event.key !== "Escape") return;
-      var stops = [box].concat(Array.prototype.slice.call(list.querySelectorAll("a")));
-      var at = stops.indexOf(document.activeElement);
-      var next = event.key === "Escape" ? 0 : at + (event.key === "ArrowDown" ? 1 : -1);
-      if (stops[next]) { event.preventDefault(); stops[next].focus(); }
-    });
-  }
-
   document.addEventListener("DOMContentLoaded", function () {
-    startFinding();
     startThemes();
     startSorting();
     startNarrowing();

@@ -39,7 +39,7 @@
     var line = make("div", "seam");
     var loupe = make("button", "loupe-mark");
     var panes = [], names = [], selects = [];
-    var blink = make("button", "blink", "Blink");
+    var blink = make("button", "blink", "Show in turn");
     var shown = make("p", "sky-now");
     var where = make("output", "loupe-where");
 
@@ -98,7 +98,7 @@
       timer = 0;
       two.classList.remove("blinking");
       blink.setAttribute("aria-pressed", "false");
-      blink.textContent = "Blink";
+      blink.textContent = "Show in turn";
       sides[1].style.visibility = "";
       seamAt(seam.value / 1000);
       tellBlink();

@@ -47,17 +47,18 @@ public record Advice(
             Map<String, RigSheet> rigs,
             Map<String, NoiseOverTime> noise,
             Memo memo) {
-        List<EntryContext> contexts = entries.stream()
+        List<EntryContext> contexts = entries.parallelStream()
                 .map(e -> EntryContext.of(
                         e,
                         journal,
                         rigs,
-                        Optional.ofNullable(noise.get(e.entry().slug()))))
+                        Optional.ofNullable(noise.get(e.entry().slug())),
+                        memo))
                 .toList();
         Map<String, LimitReport> limits = LimitReports.of(contexts);
         return new Advice(
                 limits,
-                ExposurePlans.of(contexts, memo),
+                ExposurePlans.of(contexts),
                 RefocusRules.of(contexts),
                 RigDesks.of(contexts, rigs),
                 LessonBook.of(entries, limits));

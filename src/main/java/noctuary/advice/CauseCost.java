@@ -1,11 +1,10 @@
 package noctuary.advice;
 
-import static noctuary.advice.Words.say;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import noctuary.entry.Entry;
 
@@ -34,15 +33,18 @@ public record CauseCost(String cause, int times, double minutes, double usedSeco
         return new CauseCost(cause, times + other.times, minutes + other.minutes, usedSeconds + other.usedSeconds);
     }
 
-    /** At the most, because time between exposures is never all exposure. */
-    public String sentence() {
-        String gain = usedSeconds > 0 ? gain(1 + 60 * minutes / usedSeconds) : "";
-        return say("Mended, it would have given up to %s of exposure%s.", Words.time(60 * minutes), gain);
+    /**
+     * Exposure with the cause mended over the exposure there was, at the most, because time between exposures is never
+     * all exposure; absent when there was none.
+     */
+    public OptionalDouble ratio() {
+        return usedSeconds > 0 ? OptionalDouble.of(1 + 60 * minutes / usedSeconds) : OptionalDouble.empty();
     }
 
-    private static String gain(double ratio) {
-        String times =
-                ratio > 2 ? say("%s times as much", Words.fixed(ratio, 1)) : say("%s more", Words.percent(ratio - 1));
-        return say(": %s on those nights, %s mag deeper", times, Words.fixed(EqualDepth.magnitudesForTime(ratio), 2));
+    /** By so much deeper, at the most. */
+    public OptionalDouble magnitudes() {
+        return ratio().isPresent()
+                ? OptionalDouble.of(EqualDepth.magnitudesForTime(ratio().getAsDouble()))
+                : OptionalDouble.empty();
     }
 }

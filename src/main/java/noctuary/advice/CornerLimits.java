@@ -51,7 +51,7 @@ final class CornerLimits {
     }
 
     private static String sure(double px, double error) {
-        return say("%s errors sure", Math.round(px / error));
+        return say("%s times its error", Math.round(px / error));
     }
 
     private static String sides(Corners c) {

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param whyNoNoise a reason, where it is absent
  * @param noiseErrorE how far frames or pairs of frames differ in that
  * @param starFree whether it comes from differences between frames, in which stars too faint to be found cancel
- * @param subSeconds of one exposure
+ * @param subSeconds of one exposure; absent too where a header says 0, which nothing can be divided by
  * @param totalSeconds counted
  * @param levelE light of the sky in one exposure by its level above dark frames of the same exposure
  * @param darkE electrons of dark current in one exposure, from dark frames beside the lights
@@ -33,6 +33,11 @@ record Depth(
         OptionalDouble stackBanding,
         double clippedBlackPercent,
         double clippedWhitePercent) {
+
+    Depth {
+        boolean open = subSeconds.isPresent() && subSeconds.getAsDouble() > 0;
+        subSeconds = open ? subSeconds : OptionalDouble.empty();
+    }
 
     /** Squared noise that light brings: measured, less reading and dark current. A variance of counts is their number. */
     OptionalDouble lightE() {

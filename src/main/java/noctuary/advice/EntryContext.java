@@ -10,6 +10,7 @@ import noctuary.entry.Journal;
 import noctuary.entry.Site;
 import noctuary.entry.Typed;
 import noctuary.fact.Quantity;
+import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
 import noctuary.measure.FrameSheet;
@@ -21,28 +22,32 @@ import noctuary.measure.RigSheet;
  *
  * @param rig absent when the entry names none
  * @param noise against time, of its own frames
+ * @param traits what its files tell; none while they are read
  */
 record EntryContext(
         EntrySheet sheet,
         Optional<RigSheet> rigSheet,
         Optional<RigSheet.State> rig,
         Optional<Site> site,
-        Optional<NoiseOverTime> noise) {
+        Optional<NoiseOverTime> noise,
+        EntryTraits traits) {
 
     static EntryContext of(EntrySheet sheet, Journal journal, Map<String, RigSheet> rigs) {
-        return of(sheet, journal, rigs, Optional.empty());
+        return of(sheet, journal, rigs, Optional.empty(), Memo.NONE);
     }
 
     static EntryContext of(
-            EntrySheet sheet, Journal journal, Map<String, RigSheet> rigs, Optional<NoiseOverTime> noise) {
+            EntrySheet sheet, Journal journal, Map<String, RigSheet> rigs, Optional<NoiseOverTime> noise, Memo memo) {
         Optional<RigSheet> rig = sheet.entry().rig().map(Typed::value).map(rigs::get);
         LocalDate night = sheet.night().value().orElse(LocalDate.MAX);
-        return new EntryContext(
+        EntryContext bare = new EntryContext(
                 sheet,
                 rig,
                 rig.map(r -> on(r, night)),
                 sheet.entry().site().map(Typed::value).map(journal.sites()::get),
-                noise);
+                noise,
+                EntryTraits.NONE);
+        return new EntryContext(sheet, bare.rigSheet(), bare.rig(), bare.site(), noise, EntryTraits.of(bare, memo));
     }
 
     private static RigSheet.State on(RigSheet rig, LocalDate night) {
@@ -65,7 +70,7 @@ record EntryContext(
     }
 
     Set<String> filters() {
-        return sheet.exposureByFilter().keySet();
+        return sheet.secondsByFilter().keySet();
     }
 
     /** Frames that count as exposure. */
@@ -81,10 +86,7 @@ record EntryContext(
     }
 
     OptionalDouble number(Figure figure) {
-        return sheet.figure(figure)
-                .value()
-                .map(q -> OptionalDouble.of(q.value()))
-                .orElseGet(OptionalDouble::empty);
+        return sheet.number(figure).map(q -> OptionalDouble.of(q.value())).orElseGet(OptionalDouble::empty);
     }
 
     /** A number of the rig's camera. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import noctuary.keep.Memo;
 import noctuary.measure.Figure;
 import noctuary.stats.Robust;
 
@@ -14,19 +13,34 @@ import noctuary.stats.Robust;
 final class ExposurePlans {
     private static final double[] GAINS = {0.25, 0.5, 1};
 
-    private final List<EntryContext> entries;
-    private final Memo memo;
-    private final Map<String, Depth> depths = new LinkedHashMap<>();
+    private final List<Place> places;
 
-    private ExposurePlans(List<EntryContext> entries, Memo memo) {
-        this.entries = entries;
-        this.memo = memo;
-        entries.forEach(e -> depths.put(e.slug(), DepthReader.read(e)));
+    /**
+     * Entries with one rig at one site through the same filters, whose noise is known.
+     *
+     * @param variance median of the squared noise a second and square arcsecond, electrons, reading included
+     */
+    private record Place(EntryContext first, int nights, double variance) {}
+
+    private ExposurePlans(List<EntryContext> entries) {
+        Map<List<Object>, List<EntryContext>> groups = new LinkedHashMap<>();
+        entries.stream()
+                .filter(e -> variance(e).isPresent())
+                .forEach(
+                        e -> groups.computeIfAbsent(List.of(e.filters(), e.rigId(), e.siteId()), k -> new ArrayList<>())
+                                .add(e));
+        places = groups.values().stream().map(ExposurePlans::place).toList();
+    }
+
+    private static Place place(List<EntryContext> there) {
+        double[] variances =
+                there.stream().mapToDouble(e -> variance(e).getAsDouble()).toArray();
+        return new Place(there.get(0), there.size(), Robust.median(variances));
     }
 
     /** By slug; entries without exposure have none. */
-    static Map<String, ExposurePlan> of(List<EntryContext> entries, Memo memo) {
-        ExposurePlans plans = new ExposurePlans(entries, memo);
+    static Map<String, ExposurePlan> of(List<EntryContext> entries) {
+        ExposurePlans plans = new ExposurePlans(entries);
         Map<String, ExposurePlan> all = new LinkedHashMap<>();
         for (EntryContext entry : entries) {
             plans.plan(entry).ifPresent(plan -> all.put(entry.slug(), plan));
@@ -40,12 +54,12 @@ final class ExposurePlans {
             return Optional.empty();
         }
         double seconds = total.getAsDouble();
-        Optional<NoiseGrowth> growth = NoiseGrowth.of(entry, memo);
+        Optional<NoiseGrowth> growth = entry.traits().growth();
         Optional<NoiseFall> fall = entry.noise().map(NoiseFall::new);
         return Optional.of(new ExposurePlan(
                 entry.slug(),
                 seconds,
-                sub(depths.get(entry.slug())),
+                sub(entry.traits().known()),
                 growth,
                 fall,
                 deeper(seconds, floor(entry, growth, fall)),
@@ -74,7 +88,7 @@ final class ExposurePlans {
 
     /** Share of the variance that does not average out: as the single frames tell, else as the stack does. */
     private static double floor(EntryContext entry, Optional<NoiseGrowth> growth, Optional<NoiseFall> fall) {
-        return fall.map(f -> f.stayingShare(entry.lights().size()))
+        return fall.map(f -> f.stayingShare(entry.traits().lights()))
                 .or(() ->
                         growth.filter(NoiseGrowth::hasFloor).map(g -> g.model().floor() / (g.stack() * g.stack())))
                 .orElse(0.0);
@@ -97,41 +111,32 @@ final class ExposurePlans {
         if (here.isEmpty()) {
             return List.of();
         }
-        Map<String, List<EntryContext>> places = new LinkedHashMap<>();
-        for (EntryContext other : entries) {
-            boolean alike =
-                    other.filters().equals(entry.filters()) && variance(other).isPresent();
-            boolean same = other.rigId().equals(entry.rigId()) && other.siteId().equals(entry.siteId());
-            if (alike && !same) {
-                places.computeIfAbsent(other.rigId() + " " + other.siteId(), k -> new ArrayList<>())
-                        .add(other);
-            }
-        }
-        return places.values().stream()
+        return places.stream()
+                .filter(there -> there.first().filters().equals(entry.filters()))
+                .filter(there -> !there.first().rigId().equals(entry.rigId())
+                        || !there.first().siteId().equals(entry.siteId()))
                 .flatMap(there -> elsewhere(entry, seconds, here.getAsDouble(), there).stream())
                 .toList();
     }
 
-    private Optional<ExposurePlan.Elsewhere> elsewhere(
-            EntryContext entry, double seconds, double here, List<EntryContext> there) {
-        EntryContext other = there.get(0);
+    private static Optional<ExposurePlan.Elsewhere> elsewhere(
+            EntryContext entry, double seconds, double here, Place there) {
+        EntryContext other = there.first();
         boolean sameRig = other.rigId().equals(entry.rigId());
         OptionalDouble signal = sameRig ? OptionalDouble.of(1) : areaRatio(other, entry);
         if (signal.isEmpty()) {
             return Optional.empty();
         }
-        double variance = Robust.median(
-                there.stream().mapToDouble(o -> variance(o).getAsDouble()).toArray());
-        double ratio = EqualDepth.timeRatio(variance / here, signal.getAsDouble());
-        String nights = Words.count(there.size(), "night", "nights");
+        double ratio = EqualDepth.timeRatio(there.variance() / here, signal.getAsDouble());
+        String nights = Words.count(there.nights(), "night", "nights");
         String assuming =
                 "noise as measured there on " + nights + (sameRig ? "" : "; light by the area of the apertures alone");
         return Optional.of(new ExposurePlan.Elsewhere(other.rigId(), other.siteId(), seconds * ratio, assuming));
     }
 
     /** Squared noise a second and square arcsecond, electrons, reading included. */
-    private OptionalDouble variance(EntryContext entry) {
-        Depth d = depths.get(entry.slug());
+    private static OptionalDouble variance(EntryContext entry) {
+        Depth d = entry.traits().known();
         if (d.noiseE().isEmpty() || d.subSeconds().isEmpty() || d.arcsecPerPx().isEmpty()) {
             return OptionalDouble.empty();
         }

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import noctuary.fact.Quantity;
-import noctuary.measure.FrameSheet;
 import noctuary.measure.RigSheet;
 import noctuary.rig.Optics;
 import noctuary.stats.Robust;
@@ -31,19 +30,12 @@ final class FocalLengths {
         Map<EntryContext, Double> lengths = new LinkedHashMap<>();
         for (EntryContext entry : own) {
             OptionalDouble pitch = entry.camera("pixel");
-            OptionalDouble scale = skyScale(entry);
+            OptionalDouble scale = entry.traits().onSky();
             if (pitch.isPresent() && scale.isPresent()) {
                 lengths.put(entry, Optics.focalLengthMm(pitch.getAsDouble(), scale.getAsDouble()));
             }
         }
         return lengths;
-    }
-
-    /** Arcsec a sensor pixel, of the first file whose header lies on the sky. */
-    private static OptionalDouble skyScale(EntryContext entry) {
-        return SharedStars.onSky(entry).flatMap(FrameSheet::header).stream()
-                .mapToDouble(h -> h.sky().orElseThrow().value().arcsecPerPx() / h.binning())
-                .findFirst();
     }
 
     static Optional<RigDesk.Focal> focal(RigSheet rig, Map<EntryContext, Double> lengths) {

@@ -68,8 +68,7 @@ final class LessonBook {
     private boolean returned(String about, EntrySheet e) {
         boolean lost = e.entry().lost().stream().anyMatch(l -> Cause.same(about, l.cause()));
         boolean learnt = e.entry().lessons().stream().anyMatch(l -> Cause.same(about, l.about()));
-        boolean seen =
-                e.courses().stream().flatMap(c -> c.observations().stream()).anyMatch(o -> Cause.shows(o.id(), about));
+        boolean seen = e.observations().stream().anyMatch(o -> Cause.shows(o.id(), about));
         LimitReport report = limits.get(e.entry().slug());
         boolean limited = report != null && report.findings().stream().anyMatch(f -> Cause.shows(f.id(), about));
         return lost || learnt || seen || limited;

@@ -8,19 +8,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Judges every entry of a journal, each against the other nights. */
 final class LimitReports {
-    private final List<EntryContext> entries;
-    private final Map<String, Sharpness> sharpness = new LinkedHashMap<>();
-    private final Map<String, Depth> depth = new LinkedHashMap<>();
+    private final Map<String, List<EntryContext>> byRig;
 
     private LimitReports(List<EntryContext> entries) {
-        this.entries = entries;
-        for (EntryContext entry : entries) {
-            SharpnessReader.read(entry).ifPresent(s -> sharpness.put(entry.slug(), s));
-            depth.put(entry.slug(), DepthReader.read(entry));
-        }
+        this.byRig = entries.stream().collect(Collectors.groupingBy(EntryContext::rigId));
     }
 
     /** By slug. */
@@ -32,8 +27,8 @@ final class LimitReports {
     }
 
     private LimitReport report(EntryContext entry) {
-        Optional<Sharpness> sharp = Optional.ofNullable(sharpness.get(entry.slug()));
-        Depth deep = depth.get(entry.slug());
+        Optional<Sharpness> sharp = entry.traits().sharpness();
+        Depth deep = entry.traits().known();
         return new LimitReport(
                 sharp.map(SharpnessBudget::of), DepthBudget.of(deep), deep.whyNoNoise(), findings(entry, sharp, deep));
     }
@@ -51,8 +46,7 @@ final class LimitReports {
                 .sorted(Limit.LARGEST_FIRST)
                 .map(Limit::finding)
                 .toList();
-        boolean troubled = entry.sheet().courses().stream()
-                .anyMatch(course -> !course.observations().isEmpty());
+        boolean troubled = !entry.sheet().observations().isEmpty();
         return standing.isEmpty() && sharp.isPresent() && !troubled ? List.of(nothing(sharp.get(), deep)) : standing;
     }
 
@@ -80,7 +74,8 @@ final class LimitReports {
         return usual(
                 entry,
                 other -> true,
-                other -> Optional.ofNullable(sharpness.get(other.slug()))
+                other -> other.traits()
+                        .sharpness()
                         .map(SharpnessBudget::seeingAtZenith)
                         .orElseGet(OptionalDouble::empty));
     }
@@ -89,19 +84,19 @@ final class LimitReports {
         return usual(
                 entry,
                 other -> other.filters().equals(entry.filters()),
-                other -> depth.get(other.slug()).skyRate());
+                other -> other.traits().known().skyRate());
     }
 
     private Usual usualExposure(EntryContext entry) {
         return usual(
                 entry,
                 other -> other.filters().equals(entry.filters()),
-                other -> depth.get(other.slug()).totalSeconds());
+                other -> other.traits().known().totalSeconds());
     }
 
     private Usual usual(
             EntryContext entry, Predicate<EntryContext> alike, Function<EntryContext, OptionalDouble> value) {
-        return new Usual(entries.stream()
+        return new Usual(byRig.get(entry.rigId()).stream()
                 .filter(entry::sameRigOtherNight)
                 .filter(alike)
                 .map(value)

@@ -6,10 +6,6 @@ import static noctuary.advice.Words.say;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import noctuary.keep.Digest;
-import noctuary.keep.Memo;
-import noctuary.keep.Packing;
 import noctuary.measure.FrameMatch;
 import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
@@ -33,20 +29,6 @@ public record NoiseGrowth(int frames, double single, double stack, double stackE
     private static final double ERRORS = 3;
     /** Excess variance that is worth a word. */
     private static final double LEAST_FLOOR = 0.2;
-
-    private record Found(Optional<NoiseGrowth> growth) {
-        static final Packing<Found> PACKING = Packing.of(Found.class);
-    }
-
-    static Optional<NoiseGrowth> of(EntryContext context, Memo memo) {
-        Digest key = new Digest();
-        Stream<FrameSheet> files = Stream.concat(context.lights().stream(), context.sheet().stack().stream());
-        boolean known = files.map(f -> f.measurement().content())
-                .peek(key::text)
-                .reduce(true, (all, content) -> all && !content.isEmpty(), Boolean::logicalAnd);
-        return memo.recall("noise-growth", Found.PACKING, known ? key.hex() : "", () -> new Found(of(context)))
-                .growth();
-    }
 
     static Optional<NoiseGrowth> of(EntryContext context) {
         List<FrameSheet> lights = context.lights();

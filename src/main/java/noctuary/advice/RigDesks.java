@@ -102,7 +102,7 @@ final class RigDesks {
                 .sorted(Comparator.comparing(
                                 (EntryContext e) -> e.sheet().night().value().orElseThrow())
                         .reversed())
-                .flatMap(e -> SharpnessReader.read(e).flatMap(Sharpness::corners).map(c -> shape(e, c)).stream())
+                .flatMap(e -> e.traits().sharpness().flatMap(Sharpness::corners).map(c -> shape(e, c)).stream())
                 .toList();
     }
 

@@ -18,10 +18,11 @@ final class SharedStars {
     /** Of the first pair of files of one target whose stars match. */
     static Optional<RigDesk.ByStars> focal(List<EntryContext> own, List<EntryContext> all) {
         List<EntryContext[]> pairs = new ArrayList<>();
+        List<EntryContext> onSky =
+                all.stream().filter(e -> e.traits().onSky().isPresent()).toList();
         for (EntryContext entry : own) {
-            all.stream()
-                    .filter(other -> !own.contains(other) && sameTarget(entry, other))
-                    .filter(other -> onSky(other).isPresent())
+            onSky.stream()
+                    .filter(other -> !other.rigId().equals(entry.rigId()) && sameTarget(entry, other))
                     .forEach(other -> pairs.add(new EntryContext[] {entry, other}));
         }
         return pairs.stream()
@@ -55,7 +56,7 @@ final class SharedStars {
     }
 
     /** The first file whose header lies on the sky. */
-    static Optional<FrameSheet> onSky(EntryContext entry) {
+    private static Optional<FrameSheet> onSky(EntryContext entry) {
         return files(entry).stream()
                 .filter(f -> f.header().flatMap(FrameHeader::sky).isPresent())
                 .findFirst();

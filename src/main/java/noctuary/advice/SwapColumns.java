@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import noctuary.entry.RigNote.Price;
 import noctuary.measure.Figure;
 import noctuary.rig.Exchange;
@@ -16,12 +17,12 @@ import noctuary.stats.Robust;
 
 /** The columns of a {@link WhatIf}. */
 final class SwapColumns {
-    private final List<EntryContext> entries;
+    private final Map<String, List<EntryContext>> byRig;
     private final OptionalDouble seeing;
 
     /** @param seeing of the keeper's own nights, arcsec */
     SwapColumns(List<EntryContext> entries, OptionalDouble seeing) {
-        this.entries = entries;
+        this.byRig = entries.stream().collect(Collectors.groupingBy(EntryContext::rigId));
         this.seeing = seeing;
     }
 
@@ -55,7 +56,7 @@ final class SwapColumns {
                 difference(figures.backFocusRequiredMm(), figures.backFocusActualMm()),
                 spec.mountCapacityKg(),
                 cost,
-                used ? measured(other.entries(entries)) : Optional.empty());
+                used ? measured(other.entries(byRig.getOrDefault(other.id(), List.of()))) : Optional.empty());
     }
 
     /** What a pixel gathers of an extended sky goes with the squared product of aperture and scale. */

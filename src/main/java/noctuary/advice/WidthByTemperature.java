@@ -6,11 +6,7 @@ import static noctuary.advice.Words.say;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
-import noctuary.fits.FrameHeader;
 import noctuary.measure.Figure;
-import noctuary.measure.FrameSheet;
-import noctuary.stats.Robust;
 import noctuary.stats.TheilSen;
 
 /** Star width over temperature from night to night. */
@@ -40,14 +36,9 @@ final class WidthByTemperature {
 
     private static Optional<double[]> point(EntryContext entry) {
         OptionalDouble width = entry.number(Figure.FWHM_ARCSEC);
-        double[] celsius = Stream.concat(entry.lights().stream(), entry.sheet().stack().stream())
-                .map(FrameSheet::header)
-                .flatMap(Optional::stream)
-                .flatMap((FrameHeader h) -> FocusNight.temperature(h).stream())
-                .mapToDouble(c -> c)
-                .toArray();
-        return width.isPresent() && celsius.length > 0
-                ? Optional.of(new double[] {Robust.median(celsius), width.getAsDouble()})
+        OptionalDouble celsius = entry.traits().celsius();
+        return width.isPresent() && celsius.isPresent()
+                ? Optional.of(new double[] {celsius.getAsDouble(), width.getAsDouble()})
                 : Optional.empty();
     }
 }

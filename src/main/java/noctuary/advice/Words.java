@@ -18,7 +18,8 @@ final class Words {
     static String fixed(double value, int decimals) {
         return BigDecimal.valueOf(value)
                 .setScale(decimals, RoundingMode.HALF_EVEN)
-                .toPlainString();
+                .toPlainString()
+                .replace('-', '\u2212');
     }
 
     static String arcsec(double value) {

@@ -24,8 +24,9 @@ final class BeginCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         Beginning.layOut(folder).forEach(file -> out.println("wrote " + file));
-        out.println("Next: describe your rig and site there, then 'noctuary note --journal " + folder
-                + " FRAMES' after your next session.");
+        out.println(
+                "Next: name your rig and site there, and in journal.yaml, after archive:, the folder of your frames;");
+        out.println("then 'noctuary note --journal " + folder + " FRAMES' after your next session.");
         return 0;
     }
 }

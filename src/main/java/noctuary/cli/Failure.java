@@ -18,6 +18,14 @@ final class Failure {
         return WRONG_CALL;
     }
 
+    /** Memory or stack that came to an end. */
+    static int report(Error e, PrintWriter err) {
+        err.println(
+                "noctuary: this takes more memory than Java has; give it more with -Xmx. The journal's notes and frames"
+                        + " are as they were");
+        return WRONG_CALL;
+    }
+
     static String sentence(Exception e) {
         if (e instanceof RefusedException) {
             return e.getMessage();
@@ -35,6 +43,7 @@ final class Failure {
             return e.getMessage();
         }
         return "something that should not happen did: " + e.getClass().getSimpleName() + " (" + e.getMessage()
-                + "); the journal's notes and frames are as they were";
+                + "); the journal's notes and frames are as they were. What .noctuary in it holds may be deleted, and"
+                + " must be where the journal came from somebody else";
     }
 }

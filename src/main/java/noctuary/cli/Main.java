@@ -45,16 +45,21 @@ public final class Main implements Runnable {
 
     /** Runs one call and gives its exit status. */
     static int execute(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Main())
-                .setOut(out)
-                .setErr(err)
-                .setExecutionExceptionHandler((e, line, parsed) -> Failure.report(e, line.getErr()))
-                .execute(args);
+        try {
+            return new CommandLine(new Main())
+                    .setOut(out)
+                    .setErr(err)
+                    .setParameterExceptionHandler(WrongCall::report)
+                    .setExecutionExceptionHandler((e, line, parsed) -> Failure.report(e, line.getErr()))
+                    .execute(args);
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            return Failure.report(e, err);
+        }
     }
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Name a command; 'noctuary --help' lists them.");
+        throw new CommandLine.ParameterException(spec.commandLine(), "name a command.");
     }
 
     private static PrintWriter errors() {

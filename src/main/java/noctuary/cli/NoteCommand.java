@@ -42,6 +42,12 @@ final class NoteCommand implements Callable<Integer> {
         if (outcome.skipped() > 0) {
             out.println(ProblemList.count(outcome.skipped(), "calibration frame", "calibration frames") + " left out");
         }
+        outcome.unreached().ifPresent(folder -> {
+            out.println(
+                    "The frames lie outside the journal, so the new notes only count them. To have them measured, write");
+            out.println("  archive: {main: '" + folder + "'}");
+            out.println("into " + root.resolve("entries/journal.yaml") + ", delete the new notes and note them again.");
+        });
         ProblemList.print(spec.commandLine().getErr(), outcome.problems());
         return outcome.problems().isEmpty() ? 0 : 1;
     }

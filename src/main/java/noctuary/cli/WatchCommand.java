@@ -18,9 +18,9 @@ import picocli.CommandLine.Spec;
         name = "watch",
         mixinStandardHelpOptions = true,
         description = {
-            "Renders whenever a note, rig or template is saved, and serves the site to this",
-            "machine alone, where open pages load again by themselves. Ends with Ctrl-C.",
-            "Frames in archive folders are looked at whenever a note changes."
+            "Renders whenever a note, rig or template is saved; open pages load again.",
+            "Serves the site to this machine alone, until Ctrl-C. Frames in archive folders are",
+            "looked at whenever a note changes."
         })
 final class WatchCommand implements Callable<Integer> {
     @Mixin

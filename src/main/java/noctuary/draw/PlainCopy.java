@@ -1,46 +1,92 @@
 package noctuary.draw;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.FileImageInputStream;
 import javax.imageio.stream.ImageInputStream;
 import noctuary.image.PictureFile;
+import noctuary.image.PictureImage;
+import noctuary.image.PlainPng;
+import noctuary.image.Turned;
+import noctuary.image.UnreadablePictureException;
 
-/** A keeper's picture with its pixels only: place, device and date that cameras write into files are left behind. */
+/**
+ * A keeper's picture with its pixels only, upright: place, device and date that cameras write into files are left
+ * behind.
+ */
 public final class PlainCopy {
-    private static final Set<String> FORMATS = Set.of("png", "jpeg", "gif");
+    private static final float QUALITY = 0.9f;
 
     private PlainCopy() {}
 
-    /** The picture written anew in its own format; nothing when it is damaged, too large or of another format. */
-    public static Optional<byte[]> of(Path picture) {
+    /**
+     * The picture written anew in its own format: PNG, JPEG or GIF.
+     *
+     * @throws UnreadablePictureException when it is damaged, too large or of another format
+     */
+    public static byte[] of(Path picture) throws UnreadablePictureException {
         try (ImageInputStream in = new FileImageInputStream(picture.toFile())) {
-            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
-            return readers.hasNext() ? copy(readers.next(), in) : Optional.empty();
+            return switch (format(in)) {
+                case "png" -> png(picture);
+                case "jpeg" -> jpeg(picture);
+                case "gif" -> gif(in);
+                default ->
+                    throw new UnreadablePictureException("this is no PNG, JPEG or GIF picture", "save it as one");
+            };
         } catch (IOException | RuntimeException damaged) {
-            return Optional.empty();
+            throw new UnreadablePictureException(
+                    "the picture is damaged: " + damaged.getMessage(), "save it again from its source");
+        } catch (OutOfMemoryError e) {
+            throw new UnreadablePictureException("the picture does not fit into memory", "save a smaller copy");
         }
     }
 
-    private static Optional<byte[]> copy(ImageReader reader, ImageInputStream in) throws IOException {
+    private static String format(ImageInputStream in) throws IOException {
+        Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
+        return readers.hasNext() ? readers.next().getFormatName().toLowerCase(Locale.ROOT) : "";
+    }
+
+    private static byte[] png(Path picture) throws IOException, UnreadablePictureException {
+        PictureFile.read(picture);
+        byte[] plain = PlainPng.of(picture);
+        int orientation = PictureFile.orientation(picture);
+        if (orientation == 1) {
+            return plain;
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(Turned.upright(ImageIO.read(new ByteArrayInputStream(plain)), orientation), "png", bytes);
+        return bytes.toByteArray();
+    }
+
+    /** ImageIO turns the numbers of another colour profile into those of screens; it reads no inks. */
+    private static byte[] jpeg(Path picture) throws IOException, UnreadablePictureException {
+        PictureImage whole = PictureFile.read(picture);
+        if (whole.conversion().isPresent()) {
+            return PreviewPixels.of(whole.planes(), whole.white(), false).jpeg(QUALITY);
+        }
+        BufferedImage stored = ImageIO.read(picture.toFile());
+        return PreviewPixels.of(Turned.upright(stored, PictureFile.orientation(picture)))
+                .jpeg(QUALITY);
+    }
+
+    private static byte[] gif(ImageInputStream in) throws IOException, UnreadablePictureException {
+        ImageReader reader = ImageIO.getImageReadersByFormatName("gif").next();
         try {
-            String format = reader.getFormatName().toLowerCase(Locale.ROOT);
             reader.setInput(in, true, true);
-            boolean tooLarge = (long) reader.getWidth(0) * reader.getHeight(0) > PictureFile.MOST_PIXELS;
-            if (!FORMATS.contains(format) || tooLarge) {
-                return Optional.empty();
+            if ((long) reader.getWidth(0) * reader.getHeight(0) > PictureFile.MOST_PIXELS) {
+                throw new UnreadablePictureException(
+                        "the picture is larger than 100 megapixels", "save a smaller copy");
             }
-            BufferedImage pixels = reader.read(0);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            return ImageIO.write(pixels, format, bytes) ? Optional.of(bytes.toByteArray()) : Optional.empty();
+            ImageIO.write(reader.read(0), "gif", bytes);
+            return bytes.toByteArray();
         } finally {
             reader.dispose();
         }

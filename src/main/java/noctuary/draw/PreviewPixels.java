@@ -52,6 +52,11 @@ final class PreviewPixels {
         return new PreviewPixels(image);
     }
 
+    /** A decoded picture as it is. */
+    static PreviewPixels of(BufferedImage image) {
+        return new PreviewPixels(image);
+    }
+
     private static BufferedImage blank(int width, int height, int bands) {
         int type = bands == 3 ? BufferedImage.TYPE_3BYTE_BGR : BufferedImage.TYPE_BYTE_GRAY;
         return new BufferedImage(width, height, type);
@@ -84,6 +89,10 @@ final class PreviewPixels {
             }
         }
         return new Preview.Encoded(bytes, image.getWidth(), image.getHeight());
+    }
+
+    byte[] jpeg(float quality) {
+        return encoded(quality, ImageWriteParam.MODE_DEFAULT);
     }
 
     /** JPEG for a tile. */

@@ -3,6 +3,7 @@ package noctuary.draw;
 /** How much room text takes, estimated without the font: on the safe side for a wide sans serif. */
 final class Words {
     private static final String SLIM = "ijlt.,:;'|!()[] f·′″/";
+    private static final double SLIMMEST = 0.36;
     private static final String BROAD = "mwMWÆŒ%@—";
 
     private Words() {}
@@ -16,16 +17,24 @@ final class Words {
         if (width(text, fontSize) <= room) {
             return text;
         }
-        int end = text.length();
-        while (end > 0 && width(text.substring(0, end).strip() + "…", fontSize) > room) {
-            end = text.offsetByCodePoints(end, -1);
+        String all = text.strip();
+        int end = most(all, room / (SLIMMEST * fontSize));
+        while (end > 0 && width(all.substring(0, end).strip() + "…", fontSize) > room) {
+            end = all.offsetByCodePoints(end, -1);
         }
-        return text.substring(0, end).strip() + "…";
+        return all.substring(0, end).strip() + "…";
+    }
+
+    /** Where so many code points end at the latest, so that a word of thousands is not measured thousands of times. */
+    private static int most(String text, double codePoints) {
+        int end = (int) Math.max(0, Math.min(text.length(), 2 * Math.ceil(codePoints)));
+        boolean split = end > 0 && end < text.length() && Character.isLowSurrogate(text.charAt(end));
+        return split ? end - 1 : end;
     }
 
     private static double share(int c) {
         if (SLIM.indexOf(c) >= 0) {
-            return 0.36;
+            return SLIMMEST;
         }
         if (BROAD.indexOf(c) >= 0) {
             return 0.95;

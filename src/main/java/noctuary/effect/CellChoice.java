@@ -80,7 +80,9 @@ final class CellChoice {
 
     /** The highest pixels of those with the most light in them. */
     static double[] peaks(List<Tile> tiles, int side) {
-        return stars(tiles, side).stream().mapToDouble(place -> place.value(side * side / 2 + side / 2, side)).toArray();
+        return stars(tiles, side).stream()
+                .mapToDouble(place -> place.value(side * side / 2 + side / 2, side))
+                .toArray();
     }
 
     private static List<Place> all(List<Tile> tiles, int side) {

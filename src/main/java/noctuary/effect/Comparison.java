@@ -37,12 +37,17 @@ final class Comparison {
         Spread spread = Spread.over(picture.width(), picture.height());
         List<float[]> before =
                 sample(main(originPixels.get(), from), laying.get().way(), spread);
-        Pixels pixels = picturePixels.get();
+        Looked looked = look(picturePixels.get(), before, spread);
+        return new Report(from, laying.get(), looked.tiles(), fwhm(laying.get()))
+                .of(looked.ends(), looked.lossy(), transfer -> seen(looked.main(), looked.white(), transfer));
+    }
+
+    /** What is wanted of the picture once it was looked at: the colours that are not compared may go. */
+    private record Looked(List<Tile> tiles, Ends ends, List<Plane> main, double white, boolean lossy) {}
+
+    private Looked look(Pixels pixels, List<float[]> before, Spread spread) {
         List<Plane> main = main(pixels, picture);
-        List<Tile> tiles = tiles(spread, before, main, pixels);
-        Ends ends = Ends.of(pixels);
-        return new Report(from, laying.get(), tiles, fwhm(laying.get()))
-                .of(ends, pixels, transfer -> seen(main, pixels.white(), transfer));
+        return new Looked(tiles(spread, before, main, pixels), Ends.of(pixels), main, pixels.white(), pixels.lossy());
     }
 
     /** The planes whose mean is compared: the middle one where both have colour, else all. */

@@ -43,8 +43,11 @@ final class KernelStretch {
     /** The kernel came after the stretch. */
     Found after() {
         double[] best = lowest(
-                sky, Math.log(LEAST_SOFTNESS * noise), Math.log(MOST_SOFTNESS * noise), noise, (middle, s) ->
-                        after(middle, Math.exp(s)).misfit());
+                sky,
+                Math.log(LEAST_SOFTNESS * noise),
+                Math.log(MOST_SOFTNESS * noise),
+                noise,
+                (middle, s) -> after(middle, Math.exp(s)).misfit());
         double softness = Math.exp(best[1]);
         KernelFit fit = after(best[0], softness);
         return new Found(new Curve(best[0], softness, fit.constant(), fit.gain()), fit.misfit(), false);
@@ -63,9 +66,12 @@ final class KernelStretch {
 
     /** The kernel came before the stretch. */
     Found before() {
-        double[] best = lowest(base, Math.log(LEAST_HEIGHT), Math.log(MOST_HEIGHT), 0.05, (b, h) -> before(
-                        b, Math.exp(h))
-                .misfit());
+        double[] best = lowest(
+                base,
+                Math.log(LEAST_HEIGHT),
+                Math.log(MOST_HEIGHT),
+                0.05,
+                (b, h) -> before(b, Math.exp(h)).misfit());
         double height = Math.exp(best[1]);
         KernelFit fit = before(best[0], height);
         return new Found(
@@ -102,7 +108,8 @@ final class KernelStretch {
     static KernelFit slope(List<Patch> sky, double level, double scale) {
         return KernelFit.plain(
                 sky.stream()
-                        .map(p -> new KernelFit.Pair(each(p.origin(), v -> v - level), each(p.picture(), v -> v), ones(p)))
+                        .map(p -> new KernelFit.Pair(
+                                each(p.origin(), v -> v - level), each(p.picture(), v -> v), ones(p)))
                         .toList(),
                 scale);
     }

@@ -32,9 +32,6 @@ record Layers(List<Tile> tiles, Map<Tile, float[]> stretched, Map<Tile, float[]>
 
     static Layers of(List<Tile> tiles, Transfer transfer) {
         return new Layers(
-                tiles,
-                forward(tiles, transfer),
-                each(tiles, tile -> transfer.endless(tile.origin())),
-                picture(tiles));
+                tiles, forward(tiles, transfer), each(tiles, tile -> transfer.endless(tile.origin())), picture(tiles));
     }
 }

@@ -68,8 +68,7 @@ final class NoiseReport {
             return size == 1 ? upper() : Amount.absent(blind);
         }
         return whole || size == SIZES[SIZES.length - 1]
-                ? Amount.known(
-                        after.sigma(size) / before.sigma(size) / stretching.skyGain(), "the origin has no noise")
+                ? Amount.known(after.sigma(size) / before.sigma(size) / stretching.skyGain(), "the origin has no noise")
                 : Amount.absent("the picture was resized or turned, which changes fine noise by itself");
     }
 

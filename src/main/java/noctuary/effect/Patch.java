@@ -28,9 +28,8 @@ record Patch(float[] origin, float[] picture) {
 
     /** In the middle of at most so many blocks of background without stars, evenly taken. */
     static List<Patch> sky(List<Block> background, int most) {
-        List<Block> clear = background.stream()
-                .filter(block -> block.freeShare() > CLEAR)
-                .toList();
+        List<Block> clear =
+                background.stream().filter(block -> block.freeShare() > CLEAR).toList();
         List<Patch> patches = new ArrayList<>();
         int take = Math.min(most, clear.size());
         for (int k = 0; k < take; k++) {

@@ -28,6 +28,7 @@ final class PixelCurve {
     private static final double LEAST_SHOWN = 0.5;
     /** Share of the pixels of a level that need not follow. */
     private static final double OTHERS = 0.4;
+
     private static final int ABOUT = 3;
     /** Fewer values than this are steps. */
     private static final int FEW_VALUES = 4096;

@@ -62,10 +62,12 @@ final class PixelStretch {
         Arrays.fill(sigma, SIGMA);
         Simplex.Corner best = null;
         for (double softness : SOFTNESSES) {
-            Simplex.Corner corner =
-                    Simplex.lowest(sky, Math.log(softness * noise), -noise, 1, (middle, s) -> line(
-                                    at, value, sigma, middle, Math.exp(s))
-                            .misfit());
+            Simplex.Corner corner = Simplex.lowest(
+                    sky,
+                    Math.log(softness * noise),
+                    -noise,
+                    1,
+                    (middle, s) -> line(at, value, sigma, middle, Math.exp(s)).misfit());
             best = best == null || corner.value() < best.value() ? corner : best;
         }
         double softness = Math.exp(best.y());
@@ -74,9 +76,8 @@ final class PixelStretch {
     }
 
     private static RobustLine line(double[] at, double[] value, double[] sigma, double middle, double softness) {
-        double[] bent = Arrays.stream(at)
-                .map(v -> Asinh.asinh((v - middle) / softness))
-                .toArray();
+        double[] bent =
+                Arrays.stream(at).map(v -> Asinh.asinh((v - middle) / softness)).toArray();
         RobustLine line = RobustLine.of(bent, value, sigma);
         return line.height() > 0 ? line : new RobustLine(line.base(), line.height(), Double.POSITIVE_INFINITY);
     }

@@ -62,25 +62,25 @@ final class Report {
     }
 
     /** @param seen finds the stars of the picture once its stretch is known */
-    Effect of(Ends ends, Pixels pixels, Function<Transfer, List<Star>> seen) {
+    Effect of(Ends ends, boolean lossy, Function<Transfer, List<Star>> seen) {
         Amount cut = blocks.size() >= FEWEST_BLOCKS
                 ? Amount.of(dark.cutPercent())
                 : Amount.absent(NoiseReport.NO_BACKGROUND);
         return new StretchFinder(tiles, blocks)
                 .find()
-                .map(found -> full(ends, pixels, cut, found, seen))
+                .map(found -> full(
+                        ends, lossy, cut, found, found.noLight().isEmpty() ? seen.apply(found.transfer()) : List.of()))
                 .orElseGet(() -> empty(
                         Optional.of(laid()),
                         ends,
                         cut,
                         dark.castPercent(),
-                        pixels.lossy(),
+                        lossy,
                         "no single stretch leads from one picture to the other, as after a gradient was taken off or"
                                 + " local contrast changed"));
     }
 
-    private Effect full(
-            Ends ends, Pixels pixels, Amount cut, Stretching found, Function<Transfer, List<Star>> seen) {
+    private Effect full(Ends ends, boolean lossy, Amount cut, Stretching found, List<Star> seen) {
         Layers layers = Layers.of(tiles, found.transfer());
         NoiseReport noise = new NoiseReport(
                 blocks.size() < FEWEST_BLOCKS ? List.of() : blocks,
@@ -101,9 +101,7 @@ final class Report {
                 stars.same().fwhmRatio(),
                 stars.same().fwhmRatio().value().isPresent() ? stars.same().fwhmRatioError() : 0,
                 stars.same().ellipticityChange(),
-                noise.whyBlind().isEmpty()
-                        ? Detail.kept(layers, masks, blocks)
-                        : Amount.absent(noise.whyBlind()),
+                noise.whyBlind().isEmpty() ? Detail.kept(layers, masks, blocks) : Amount.absent(noise.whyBlind()),
                 found.noLight().isEmpty() ? similarity(layers) : Amount.absent(found.noLight()),
                 stars.rings().darkPercent(),
                 stars.rings().haloPercent(),
@@ -111,7 +109,7 @@ final class Report {
                 ends.whitePercent(),
                 cut,
                 dark.castPercent(),
-                pixels.lossy(),
+                lossy,
                 found.noLight());
     }
 

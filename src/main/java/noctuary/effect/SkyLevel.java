@@ -51,7 +51,8 @@ record SkyLevel(double level, double error) {
                 .filter(k -> !(levels[k] > level + NEAR * error))
                 .toArray();
         double meanX = Arrays.stream(near).mapToDouble(k -> levels[k]).average().orElse(0);
-        double meanY = Arrays.stream(near).mapToDouble(k -> quantity[k]).average().orElse(0);
+        double meanY =
+                Arrays.stream(near).mapToDouble(k -> quantity[k]).average().orElse(0);
         double xy = 0;
         double xx = 0;
         for (int k : near) {

@@ -2,7 +2,6 @@ package noctuary.effect;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import noctuary.stars.Star;
 
 /** What became of stars: their shapes, their light, what is around them; as far as the stretch allows it. */
@@ -24,15 +23,15 @@ record StarReport(SameStars same, Optional<StarFates> fates, Rings rings) {
             double fwhm,
             Stretching found,
             double noiseRatio,
-            Function<Transfer, List<Star>> seen) {
+            List<Star> after) {
         if (!found.noLight().isEmpty()) {
             Amount absent = Amount.absent(found.noLight());
             return new StarReport(SameStars.absent(found.noLight()), Optional.empty(), new Rings(absent, absent));
         }
-        List<Star> after = seen.apply(found.transfer());
         Rings rings = Rings.of(layers, stars, laying, fwhm);
         StarFates fates = new FateCount(layers, blocks, fwhm).count(stars, after, laying);
-        return new StarReport(shapes(stars, after, laying, found, rings, noiseRatio > ROUGH), Optional.of(fates), rings);
+        return new StarReport(
+                shapes(stars, after, laying, found, rings, noiseRatio > ROUGH), Optional.of(fates), rings);
     }
 
     private static SameStars shapes(

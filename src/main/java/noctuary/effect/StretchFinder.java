@@ -35,8 +35,7 @@ final class StretchFinder {
     /** A median stands against the conservation of light only when its misfit is this share of the other. */
     private static final double MUCH_BETTER = 0.5;
 
-    private static final String UNEVEN =
-            "what changed the noise did so unevenly, which hides the curve of the stretch";
+    private static final String UNEVEN = "what changed the noise did so unevenly, which hides the curve of the stretch";
 
     private final List<Tile> tiles;
     private final List<Block> background;
@@ -83,7 +82,8 @@ final class StretchFinder {
             kernels.sort(Comparator.comparingDouble(KernelStretch.Found::misfit));
         }
         if (!kernels.isEmpty() && kernels.get(0).misfit() < GOOD) {
-            return Optional.of(Stretching.of(over(kernels.get(0).curve()), !kernels.get(0).before()));
+            return Optional.of(
+                    Stretching.of(over(kernels.get(0).curve()), !kernels.get(0).before()));
         }
         return byCells(sky, noise, LITTLE * shown, kernels);
     }

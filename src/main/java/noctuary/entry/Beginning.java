@@ -4,11 +4,13 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import noctuary.keep.NewFile;
 
 /** An empty journal with commented examples, and JSON Schemas by which editors complete and check the keys. */
 public final class Beginning {
@@ -34,16 +36,18 @@ public final class Beginning {
      * @throws IOException when a file cannot be written
      */
     public static List<Path> layOut(Path dir) throws IOException {
+        if (Files.exists(dir) && !Files.isDirectory(dir)) {
+            throw new FileSystemException(dir.toString(), null, "this is a file; name a folder");
+        }
         refuseJournal(dir);
         List<Path> written = new ArrayList<>();
         for (String name : FILES) {
             Path file = dir.resolve(name);
-            Files.createDirectories(file.getParent());
             try (InputStream in = Beginning.class.getResourceAsStream("/noctuary/begin/" + name)) {
                 if (in == null) {
                     throw new FileNotFoundException("this build lacks " + name);
                 }
-                Files.copy(in, file);
+                NewFile.write(file, in.readAllBytes());
             }
             written.add(file);
         }

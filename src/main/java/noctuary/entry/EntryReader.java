@@ -15,13 +15,14 @@ import noctuary.fact.Unit;
 /** The keys of an entry. */
 final class EntryReader {
     /** An entry whose claims to close lessons are not yet checked. */
-    record Draft(Entry entry, List<Typed<String>> closes, Margin margin) {}
+    record Draft(Entry entry, List<Typed<String>> closes) {}
 
     private final SettingsReader defaults;
     private final Map<String, RigNote> rigs;
     private final Map<String, Site> sites;
     private final FileFinder files;
 
+    /** @param files for one note, which leave its trail */
     EntryReader(SettingsReader defaults, Map<String, RigNote> rigs, Map<String, Site> sites, FileFinder files) {
         this.defaults = defaults;
         this.rigs = rigs;
@@ -64,7 +65,7 @@ final class EntryReader {
                 page.attachments());
         fields.refuseOthers();
         refuseEmptiness(fields);
-        return new Draft(entry, closes, margin);
+        return new Draft(entry, closes);
     }
 
     private static void refuseEmptiness(Fields fields) {
@@ -104,8 +105,8 @@ final class EntryReader {
     }
 
     private static Optional<Typed<LocalDate>> date(Fields fields) {
-        Optional<Typed<LocalDate>> date = fields.one("date", Forms::date);
-        Optional<Typed<LocalDate>> night = fields.one("night", Forms::date);
+        Optional<Typed<LocalDate>> date = fields.one("date", Forms::night);
+        Optional<Typed<LocalDate>> night = fields.one("night", Forms::night);
         if (date.isPresent() && night.isPresent()) {
             fields.margin().fault(night.get().line(), "night", "the night is told twice", "keep either date or night");
         }

@@ -1,6 +1,8 @@
 package noctuary.entry;
 
 import java.math.BigDecimal;
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -19,6 +21,8 @@ final class Forms {
     private static final Pattern YEAR_FIRST = Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})");
     private static final List<String> MOSAICS = List.of("RGGB", "BGGR", "GRBG", "GBRG");
     private static final int LARGEST = 1_000_000;
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2199;
 
     private Forms() {}
 
@@ -35,6 +39,15 @@ final class Forms {
         } catch (DateTimeParseException e) {
             throw new Unfit("there is no day " + Margin.quoted(text), "write year-month-day, such as 2025-05-20");
         }
+    }
+
+    /** A date on which pictures can have been taken. */
+    static LocalDate night(String text) throws Unfit {
+        LocalDate date = date(text);
+        if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
+            throw new Unfit("no picture was taken on " + Margin.quoted(text), "check the year");
+        }
+        return date;
     }
 
     private static String suggestion(String text) {
@@ -94,6 +107,23 @@ final class Forms {
                     "write one of " + String.join(", ", MOSAICS) + ", or leave the key out for a monochrome sensor");
         }
         return pattern;
+    }
+
+    /** A folder of the web, ending in a slash, without anything behind it. */
+    static URI webFolder(String text) throws Unfit {
+        try {
+            URI uri = new URI(text.endsWith("/") ? text : text + "/");
+            boolean web = "https".equals(uri.getScheme()) || "http".equals(uri.getScheme());
+            boolean plain = uri.getRawQuery() == null && uri.getRawFragment() == null && uri.getRawUserInfo() == null;
+            if (web && plain && uri.getHost() != null) {
+                return new URI(uri.toASCIIString());
+            }
+        } catch (URISyntaxException e) {
+            // told below, like every other address that leads nowhere
+        }
+        throw new Unfit(
+                Margin.quoted(text) + " is not the address of a folder on the web",
+                "write it as a browser shows it, such as https://example.org/nights/");
     }
 
     static ZoneId zone(String text) throws Unfit {

@@ -11,19 +11,28 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import noctuary.keep.Branches;
+import noctuary.keep.Memo;
 
 /** Reads settings, rigs and sites, then the entries that name them, then what entries say of each other. */
 final class JournalReader {
     private final Ledger ledger = new Ledger();
     private final Path root;
+    private final Branches looks;
+    private final Memo memo;
     private final NoteFiles files;
     private final Map<Path, String> pages = new HashMap<>();
     private final Trail trail;
+    private final Map<Path, String> places = new TreeMap<>();
 
-    JournalReader(Path root) {
+    /** @param looks what the folder of the notes looked like before, or unknown */
+    JournalReader(Path root, Branches looks, Memo memo) {
         this.root = real(root);
+        this.looks = new Branches(this.root.resolve("entries"), looks.digests(), looks.trouble());
+        this.memo = memo;
         this.files = new NoteFiles(this.root, ledger);
-        this.trail = new Trail(this.root);
+        this.trail = new Trail(this.looks);
     }
 
     Journal read() {
@@ -36,9 +45,10 @@ final class JournalReader {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
+                    Optional.empty(),
                     Map.of(),
                     new Settings.Publish(false, false));
-            return new Journal(root, none, Map.of(), Map.of(), List.of(), ledger.problems(), trail.places());
+            return new Journal(root, none, Map.of(), Map.of(), List.of(), ledger.problems(), trail.places(), looks);
         }
         SettingsReader settings = SettingsReader.read(entriesFolder, files, ledger);
         settings.settings().archive().values().forEach(trail::pass);
@@ -51,9 +61,10 @@ final class JournalReader {
         Map<String, Site> sites = sites(siteFiles);
         checkDefault("rig", settings.rig(), rigs);
         checkDefault("site", settings.site(), sites);
-        var finder = new FileFinder(new Reach(root, settings.settings().archive(), trail));
-        List<Entry> entries = entries(entryFiles, new EntryReader(settings, rigs, sites, finder));
-        return new Journal(root, settings.settings(), rigs, sites, entries, ledger.problems(), trail.places());
+        List<Entry> entries =
+                entries(new EntryNotes(files, root, looks, pages, settings, rigs, sites, memo).read(entryFiles));
+        places.putAll(trail.places());
+        return new Journal(root, settings.settings(), rigs, sites, entries, ledger.problems(), places, looks);
     }
 
     private void page(NoteFiles.Found found) {
@@ -89,17 +100,19 @@ final class JournalReader {
         return sites;
     }
 
-    private List<Entry> entries(List<NoteFiles.Found> found, EntryReader reader) {
-        List<EntryReader.Draft> drafts = new ArrayList<>();
+    private List<Entry> entries(List<KeptNote> notes) {
         var closing = new Closing();
-        for (NoteFiles.Found file : found) {
-            Margin margin = margin(file);
-            Note note = note(file, margin);
-            drafts.add(reader.read(file.name(), file.folder(), note, html(file, note, margin), margin));
+        for (KeptNote note : notes) {
+            ledger.add(note.notes());
+            note.trail().forEach(places::putIfAbsent);
+            closing.open(note.entry().lessons());
         }
-        drafts.forEach(draft -> closing.open(draft.entry().lessons()));
-        return drafts.stream()
-                .map(draft -> draft.entry().closing(closing.closed(draft.closes(), draft.margin())))
+        return notes.stream()
+                .map(note -> note.closes().isEmpty()
+                        ? note.entry()
+                        : note.entry()
+                                .closing(closing.closed(
+                                        note.closes(), new Margin(note.entry().file(), ledger))))
                 .toList();
     }
 
@@ -118,7 +131,7 @@ final class JournalReader {
     }
 
     private NoteHtml.Page html(NoteFiles.Found file, Note note, Margin margin) {
-        return NoteHtml.of(note, new NoteLinks(root, file.folder(), trail, pages, margin), margin);
+        return NoteHtml.of(note, new NoteLinks(root, file.folder(), trail, new Pages(pages), margin), margin);
     }
 
     private Margin margin(NoteFiles.Found file) {

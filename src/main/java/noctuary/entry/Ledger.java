@@ -7,7 +7,7 @@ import noctuary.fact.Problem;
 
 /** Everything found wrong while a journal is read, in the order of files and lines. */
 final class Ledger {
-    private record Noted(int line, Problem problem) {}
+    record Noted(int line, Problem problem) {}
 
     private static final Comparator<Noted> BY_FILE_AND_LINE =
             Comparator.comparing((Noted noted) -> noted.problem().file()).thenComparingInt(Noted::line);
@@ -16,6 +16,14 @@ final class Ledger {
 
     void add(int line, Problem problem) {
         notes.add(new Noted(line, problem));
+    }
+
+    void add(List<Noted> more) {
+        notes.addAll(more);
+    }
+
+    List<Noted> notes() {
+        return notes;
     }
 
     List<Problem> problems() {

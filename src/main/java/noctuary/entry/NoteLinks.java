@@ -24,7 +24,7 @@ final class NoteLinks {
 
     private final Path root;
     private final Path folder;
-    private final Map<Path, String> pages;
+    private final Pages pages;
     private final Trail trail;
     private final Margin margin;
     private final Map<Path, Attachment> attachments = new LinkedHashMap<>();
@@ -36,7 +36,7 @@ final class NoteLinks {
      * @param trail told every place that is looked at
      * @param pages of all notes, from the site's top folder, by the note's path and, for entries, its folder's
      */
-    NoteLinks(Path root, Path folder, Trail trail, Map<Path, String> pages, Margin margin) {
+    NoteLinks(Path root, Path folder, Trail trail, Pages pages, Margin margin) {
         this.root = root;
         this.folder = folder;
         this.trail = trail;
@@ -63,9 +63,9 @@ final class NoteLinks {
         if (file.isEmpty()) {
             return Optional.empty();
         }
-        String page = pages.get(file.get());
-        if (page != null) {
-            return Optional.of(TO_ROOT + page);
+        Optional<String> page = pages.at(file.get());
+        if (page.isPresent()) {
+            return Optional.of(TO_ROOT + page.get());
         }
         return attached(file.get(), url, line, true);
     }
@@ -108,7 +108,7 @@ final class NoteLinks {
             Path file = folder.resolve(path).normalize();
             trail.pass(file);
             if (!file.startsWith(root)
-                    || !pages.containsKey(file) && !file.toRealPath().startsWith(root)) {
+                    || pages.at(file).isEmpty() && !file.toRealPath().startsWith(root)) {
                 return refuse(url, line, "only files inside the journal are linked");
             }
             return Optional.of(file);

@@ -1,5 +1,6 @@
 package noctuary.entry;
 
+import java.net.URI;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.Optional;
 /**
  * {@code entries/journal.yaml}.
  *
+ * @param publishedAt where on the web the site is to stand, ending in a slash; absent for a journal that stays at home
  * @param archive name to folder, in the order typed; a path in the settings begins at {@code entries/}
  */
 public record Settings(
@@ -16,6 +18,7 @@ public record Settings(
         Optional<String> keeper,
         Optional<String> site,
         Optional<String> rig,
+        Optional<URI> publishedAt,
         Map<String, Path> archive,
         Publish publish) {
     public Settings {

@@ -1,5 +1,6 @@
 package noctuary.entry;
 
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -44,10 +45,12 @@ record SettingsReader(Settings settings, Optional<Typed<String>> rig, Optional<T
         Optional<String> keeper = fields.one("keeper", Forms::text).map(Typed::value);
         var site = fields.one("site", Forms::text);
         var rig = fields.one("rig", Forms::text);
+        Optional<URI> publishedAt = fields.one("published at", Forms::webFolder).map(Typed::value);
         Map<String, Path> archive = archive(fields, entries);
         Settings.Publish publish = publish(fields.group("publish", "\"publish: {coordinates: no, file names: yes}\""));
         fields.refuseOthers();
-        var settings = new Settings(title, keeper, site.map(Typed::value), rig.map(Typed::value), archive, publish);
+        var settings = new Settings(
+                title, keeper, site.map(Typed::value), rig.map(Typed::value), publishedAt, archive, publish);
         return new SettingsReader(settings, rig, site);
     }
 

@@ -10,6 +10,10 @@ import java.util.regex.Pattern;
  * @param unit as typed, empty for a bare number
  */
 record TypedNumber(BigDecimal value, String unit) {
+    /** Beyond it nothing of this trade is measured, in any unit, and products of such numbers come to an end. */
+    private static final BigDecimal LARGEST = new BigDecimal("1e12");
+
+    private static final BigDecimal SMALLEST = new BigDecimal("1e-12");
     private static final String DIGITS = "\\d{1,20}(?:\\.\\d{1,20})?|\\.\\d{1,20}";
     private static final Pattern NUMBER =
             Pattern.compile("([+\\-−–]?)\\s?(" + DIGITS + ")([eE][+\\-−]?\\d{1,2}(?![\\d.]))?[\\s\\h]*(.*)");
@@ -28,6 +32,9 @@ record TypedNumber(BigDecimal value, String unit) {
         }
         String exponent = matcher.group(3) == null ? "" : matcher.group(3).replace('−', '-');
         var value = new BigDecimal(matcher.group(2) + exponent);
+        if (value.compareTo(LARGEST) > 0 || value.signum() != 0 && value.compareTo(SMALLEST) < 0) {
+            throw new Unfit(Margin.quoted(text) + " is beyond anything that is measured here", "check the number");
+        }
         boolean negative = !matcher.group(1).isEmpty() && !matcher.group(1).equals("+");
         return new TypedNumber(negative ? value.negate() : value, rest);
     }

@@ -71,6 +71,11 @@ final class VersionReader {
     }
 
     private static Optional<Step> step(Node.Pair pair, Fields fields) {
+        if (pair.key().isBlank()) {
+            fields.margin()
+                    .fault(pair.line(), "steps", "a step without a name", "write steps such as stretch: asinh 12");
+            return Optional.empty();
+        }
         if (pair.value() instanceof Node.Scalar scalar && scalar.blank()) {
             return Optional.of(new Step(pair.key(), ""));
         }

@@ -19,6 +19,10 @@ final class YamlTree {
     record Slip(int line, String key, String what, String hint) {}
 
     private static final int DEEPEST = 20;
+    /** Characters of one value or key; what reads them may go over them more than once. */
+    static final int LONGEST_VALUE = 4_000;
+
+    private static final String TOO_LONG = "keep long text in the note below the second --- line";
     private static final YAMLFactory YAML = factory();
 
     private final YAMLParser parser;
@@ -103,6 +107,10 @@ final class YamlTree {
 
     private Node scalar(JsonToken token, String key) throws IOException {
         String value = parser.getText() == null ? "" : parser.getText().strip();
+        if (value.length() > LONGEST_VALUE) {
+            slip(key, "this value is longer than " + LONGEST_VALUE + " characters", TOO_LONG);
+            return null;
+        }
         if (parser.isCurrentAlias()) {
             slip(
                     key,
@@ -134,7 +142,9 @@ final class YamlTree {
             JsonToken start = next();
             Node value = start == null ? null : node(start, key, depth + 1);
             Integer earlier = seen.putIfAbsent(key, keyLine);
-            if (earlier != null) {
+            if (key.length() > LONGEST_VALUE) {
+                slips.add(new Slip(keyLine, key, "this key is longer than " + LONGEST_VALUE + " characters", TOO_LONG));
+            } else if (earlier != null) {
                 String hint = "the one on line " + earlier + " counts: drop one";
                 slips.add(new Slip(keyLine, key, "this key stands here twice", hint));
             } else if (value != null) {

@@ -14,6 +14,9 @@ final class CardIndex {
     /** Relative; below it two values are the same number written twice. */
     private static final double SAME = 1e-4;
 
+    /** What a frame's header measures is far smaller, and what is computed from it stays finite. */
+    private static final double LARGEST = 1e30;
+
     private final Map<String, Card> first = new HashMap<>();
     private final Map<String, Card> contradicting = new HashMap<>();
     private final List<FrameHeader.Oddity> oddities = new ArrayList<>();
@@ -76,7 +79,7 @@ final class CardIndex {
         for (String keyword : keywords) {
             Optional<Card> card = find(keyword);
             double value = card.map(c -> Numerals.parse(c.value())).orElse(Double.NaN);
-            if (Double.isFinite(value)) {
+            if (Math.abs(value) <= LARGEST) {
                 return Optional.of(new Cited<>(value, keyword, card.get().value()));
             }
             card.filter(CardIndex::isMeantAsNumber)
@@ -90,9 +93,9 @@ final class CardIndex {
         return !card.quoted() || card.value().chars().anyMatch(Character::isDigit);
     }
 
-    /** {@link #number} where 0 or less means that nobody knew. */
+    /** {@link #number} where 0 or less, or next to nothing, means that nobody knew. */
     Optional<Cited<Double>> positive(String... keywords) {
-        return number(keywords).filter(cited -> cited.value() > 0);
+        return number(keywords).filter(cited -> cited.value() > 1 / LARGEST);
     }
 
     private void noteContradiction(Card card) {

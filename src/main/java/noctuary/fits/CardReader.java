@@ -10,6 +10,9 @@ final class CardReader {
     static final int CARD = 80;
     private static final int KEYWORD = 8;
     private static final int MOST_NAMED = 4;
+    /** Characters of a string that goes on over several cards; nothing that names or describes a frame is longer. */
+    private static final int LONGEST = 4_000;
+
     private static final Pattern PRINTABLE = Pattern.compile("[\\x21-\\x7e]+");
 
     private final List<Card> cards = new ArrayList<>();
@@ -91,6 +94,12 @@ final class CardReader {
 
     private void lengthen(ValueField more) {
         Card last = cards.remove(cards.size() - 1);
+        if (last.value().length() + last.comment().length() > LONGEST) {
+            damaged.add(last.keyword() + " (continued over too many cards)");
+            cards.add(last);
+            open = false;
+            return;
+        }
         String start = last.value().substring(0, last.value().length() - 1);
         String comment = (last.comment() + " " + more.comment()).strip();
         cards.add(new Card(last.keyword(), start + legible(more.value()), legible(comment), true));

@@ -20,6 +20,8 @@ record DateText(LocalDate date, Optional<Long> time, boolean carried) {
     private static final Pattern OLD = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{2})");
 
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2}):(\\d{1,2})(?::(\\d{1,2})(\\.\\d*)?)?Z?");
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2199;
     private static final long SECOND = 1_000_000_000L;
 
     static Optional<DateText> parse(String text) {
@@ -62,9 +64,11 @@ record DateText(LocalDate date, Optional<Long> time, boolean carried) {
         return fraction == null ? 0 : Math.round(Double.parseDouble("0" + fraction) * SECOND);
     }
 
+    /** Empty also for a year in which no such file can have been made. */
     private static Optional<LocalDate> date(String year, String month, String day) {
         try {
-            return Optional.of(LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day)));
+            return Optional.of(LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day)))
+                    .filter(date -> date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR);
         } catch (DateTimeException e) {
             return Optional.empty();
         }

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 /** Exposure, number of combined frames and total, in seconds (keywords of the HEASARC and NOAO dictionaries). */
 final class ExposureCards {
+    private static final double LONGEST_SECONDS = 1e8;
     private static final String[] EXPOSURE = {
         "EXPTIME", "XPOSURE", "EXPOSURE", "OTIME", "ITIME", "EXP_TIME", "INTTIME", "ESO.DET.DIT", "ESO.DET.WIN1.DIT1"
     };
@@ -48,6 +49,10 @@ final class ExposureCards {
             cards.odd(keyword, keyword + " = " + number.get().text() + " is negative", "it is left out");
             return Optional.empty();
         }
+        if (number.isPresent() && number.get().value() > LONGEST_SECONDS) {
+            cards.odd(keyword, keyword + " = " + number.get().text() + " is more than three years", "it is left out");
+            return Optional.empty();
+        }
         double factor = secondsPerUnit(cards.raw(keyword).get().comment());
         return number.map(n -> new Cited<>(n.value() * factor, n.card(), n.text()));
     }
@@ -72,6 +77,8 @@ final class ExposureCards {
 
     /** LIVETIME is a total only in a combined frame; in a single one it is the exposure less the dead time. */
     Optional<Cited<Double>> total(Optional<Cited<Integer>> count) {
-        return count.isPresent() ? cards.positive("LIVETIME", "ONTIME") : Optional.empty();
+        return count.isPresent()
+                ? cards.positive("LIVETIME", "ONTIME").filter(n -> n.value() < LONGEST_SECONDS)
+                : Optional.empty();
     }
 }

@@ -12,10 +12,12 @@ import java.util.Optional;
 final class HduScanner {
     static final int BLOCK = 2880;
     private static final int MOST_BLOCKS = 1000;
+    private static final int MOST_BLOCKS_OF_ALL = 4000;
     private static final int MOST_UNITS = 1000;
 
     private final ByteSource source;
     private int units;
+    private int blocks;
 
     HduScanner(ByteSource source) {
         this.source = source;
@@ -38,6 +40,10 @@ final class HduScanner {
         List<String> records = new ArrayList<>();
         boolean ended = false;
         while (!ended) {
+            if (blocks++ >= MOST_BLOCKS_OF_ALL) {
+                throw new UnreadableException(
+                        "has more cards than are read", "take the image out of it, into a file of its own");
+            }
             if (block.length < CardReader.CARD || header.size() >= MOST_BLOCKS * BLOCK) {
                 throw new UnreadableException("has no end of header: no END card was found", Hdu.COPY_AGAIN);
             }

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 
 /** Gathers every fact of a header, each by the rules of its own class. */
 final class HeaderReader {
-    private static final Pattern PATH = Pattern.compile("(?<![\\w.\\-])(?:/|[A-Za-z]:[\\\\/])(?:[^/\\\\]+[\\\\/])+");
+    private static final Pattern PATH = Pattern.compile("(?<![\\w.\\-])(?:/|[A-Za-z]:[\\\\/])(?:[^/\\\\]++[\\\\/])++");
 
     private HeaderReader() {}
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * The descriptors of a binary table's variable arrays (FITS 4.0 section 7.3.5), checked before the library allocates
@@ -16,7 +17,15 @@ final class HeapPointers {
     private static final int MOST_FIELDS = 999;
 
     /** @param offset of the descriptor in its row */
-    private record Pointer(int offset, boolean wide, int elementBytes) {}
+    private record Pointer(int offset, boolean wide, int elementBytes) {
+        long count(ByteBuffer rows, int row) {
+            return wide ? rows.getLong(row + offset) : rows.getInt(row + offset);
+        }
+
+        long heapOffset(ByteBuffer rows, int row) {
+            return wide ? rows.getLong(row + offset + 8) : rows.getInt(row + offset + 4);
+        }
+    }
 
     private HeapPointers() {}
 
@@ -34,15 +43,27 @@ final class HeapPointers {
         ByteBuffer rows = ByteBuffer.wrap(table);
         for (int row = 0; rowBytes > 0 && row + rowBytes <= table.length; row += rowBytes) {
             for (Pointer pointer : pointers.get()) {
-                int at = row + pointer.offset();
-                long count = pointer.wide() ? rows.getLong(at) : rows.getInt(at);
-                long offset = pointer.wide() ? rows.getLong(at + 8) : rows.getInt(at + 4);
+                long count = pointer.count(rows, row);
+                long offset = pointer.heapOffset(rows, row);
                 if (count < 0 || offset < 0 || offset > heapBytes || count > heapBytes / pointer.elementBytes()) {
                     return false;
                 }
             }
         }
         return true;
+    }
+
+    /** Where in the heap an array begins that is not empty, for all descriptors of a table that {@link #fit}. */
+    static long[] beginnings(CardIndex cards, byte[] table, int rowBytes) {
+        List<Pointer> pointers = pointers(cards, rowBytes).orElse(List.of());
+        ByteBuffer rows = ByteBuffer.wrap(table);
+        return IntStream.range(0, rowBytes == 0 ? 0 : table.length / rowBytes)
+                .map(row -> row * rowBytes)
+                .boxed()
+                .flatMapToLong(row -> pointers.stream()
+                        .filter(pointer -> pointer.count(rows, row) > 0)
+                        .mapToLong(pointer -> pointer.heapOffset(rows, row)))
+                .toArray();
     }
 
     /** Empty when the fields do not make up the row. */

@@ -21,14 +21,6 @@ final class TileClaims {
         return seed.isEmpty() || within(seed.get(), 1, LAST_DITHER_SEED);
     }
 
-    static double pixels(CardIndex cards) {
-        double pixels = 1;
-        for (int axis = 1; axis <= MOST_AXES && cards.raw("ZNAXIS" + axis).isPresent(); axis++) {
-            pixels *= longest(cards, axis);
-        }
-        return pixels;
-    }
-
     private static long longest(CardIndex cards, int axis) {
         double length = cards.raw("ZNAXIS" + axis)
                 .map(card -> Numerals.parse(card.value()))

@@ -37,11 +37,6 @@ final class TileLibrary {
         if (!TileClaims.sound(new CardIndex(cards))) {
             throw damaged();
         }
-        long patienceMs = Patience.forPixels(TileClaims.pixels(new CardIndex(cards)));
-        return Patience.within(patienceMs, () -> inflated(cards, data));
-    }
-
-    private static Object inflated(List<Card> cards, InputStream data) throws UnreadableException {
         try (Fits fits = new Fits(checked(cards, data))) {
             fits.readHDU();
             if (fits.readHDU() instanceof CompressedImageHDU compressed) {
@@ -63,8 +58,19 @@ final class TileLibrary {
         if (!HeapPointers.fit(index, rows, rowBytes, length(index, "PCOUNT"))) {
             throw damaged();
         }
-        InputStream table = new SequenceInputStream(new ByteArrayInputStream(rows), data);
+        InputStream heap = HierarchicalTiles.areIn(index) ? hierarchical(index, rows, rowBytes, data) : data;
+        InputStream table = new SequenceInputStream(new ByteArrayInputStream(rows), heap);
         return new SequenceInputStream(new ByteArrayInputStream(header(cards)), table);
+    }
+
+    private static InputStream hierarchical(CardIndex index, byte[] rows, int rowBytes, InputStream data)
+            throws IOException, UnreadableException {
+        byte[] heap = data.readNBytes(length(index, "PCOUNT"));
+        long gap = index.raw("THEAP").isPresent() ? length(index, "THEAP") - (long) rows.length : 0;
+        if (!HierarchicalTiles.fit(index, HeapPointers.beginnings(index, rows, rowBytes), heap, gap)) {
+            throw damaged();
+        }
+        return new SequenceInputStream(new ByteArrayInputStream(heap), data);
     }
 
     private static int length(CardIndex index, String keyword) {

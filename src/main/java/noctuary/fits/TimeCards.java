@@ -8,6 +8,11 @@ import java.util.Optional;
 
 /** When the exposure began, from DATE-OBS and its relatives (FITS 4.0 section 9; Rots et al. 2015, A&A 574, A36). */
 final class TimeCards {
+    /** Modified Julian dates of 1 January 1900 and of 1 January 2200. */
+    private static final double FIRST_DAY = 15_020;
+
+    private static final double LAST_DAY = 124_593;
+
     private static final String[] DATES = {"DATE-BEG", "DATE-OBS"};
     private static final String[] CLOCKS = {"TIME-BEG", "TIME-OBS", "UT", "UTC", "UTSTART", "UT-START", "TIME-STA"};
     private static final String[] DAY_SECONDS = {"TM-START"};
@@ -133,7 +138,7 @@ final class TimeCards {
     /** Modified Julian date to a millisecond, which is what a double of today's size can hold. */
     private Optional<Cited<Instant>> days(String... keywords) {
         return cards.number(keywords)
-                .filter(mjd -> mjd.value() > 0 && mjd.value() < 1e6)
+                .filter(mjd -> mjd.value() >= FIRST_DAY && mjd.value() < LAST_DAY)
                 .map(mjd ->
                         new Cited<>(MJD_ZERO.plusMillis(Math.round(mjd.value() * 86_400_000)), mjd.card(), mjd.text()));
     }

@@ -1,95 +1,122 @@
 package noctuary.image;
 
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+
 /**
- * Turns rows of samples that were stored as differences back (TIFF 6.0, section 14, and technical note 3), and half
- * floats into floats.
+ * Rows of one strip or tile, unpacked, with what was stored as differences turned back (TIFF 6.0, section 14, and
+ * technical note 3).
  */
-final class TiffRows {
+final class TiffRows implements RowSource {
     private final TiffLayout layout;
+    private final InputStream in;
+    private final byte[] packed;
+    private final byte[] sorted;
+    private final int[] row;
 
-    TiffRows(TiffLayout layout) throws UnreadablePictureException {
+    TiffRows(TiffLayout layout, InputStream in) {
         this.layout = layout;
-        boolean strange = layout.predictor() == 3 && (layout.tileWidth() > 0 || layout.format() != TiffLayout.FLOATING);
-        boolean wide = layout.bits() != 16 && layout.bits() != 32 && layout.bits() > 8;
-        if (wide || layout.foretold() && (layout.whiteIsZero() || strange)) {
-            throw new UnreadablePictureException(
-                    wide
-                            ? "the picture has " + layout.bits() + " bits a sample"
-                            : "the picture is compressed in a way that cannot be read here",
-                    "save it with 16 or 32 bits a sample, uncompressed");
-        }
+        this.in = in;
+        this.packed = new byte[(int) layout.rowBytes()];
+        this.sorted = layout.predictor() == 3 ? new byte[packed.length] : null;
+        this.row = new int[layout.blockWidth() * layout.bands()];
     }
 
-    /** Whether the values are floating point though the raster holds whole numbers. */
-    boolean hiddenFloats() {
-        return layout.halfFloats() || layout.foretold() && layout.format() == TiffLayout.FLOATING;
-    }
-
-    /** Undoes the predictor of one row in place; pixel after pixel, {@code bands} samples each. */
-    void restore(int[] row, int bands) {
-        if (!layout.foretold()) {
-            return;
+    @Override
+    public int[] next() throws IOException {
+        if (in.readNBytes(packed, 0, packed.length) < packed.length) {
+            throw new EOFException();
         }
+        ByteOrder order = layout.order();
+        byte[] stored = packed;
+        if (sorted != null) {
+            gather();
+            stored = sorted;
+            order = ByteOrder.BIG_ENDIAN;
+        }
+        unpack(ByteBuffer.wrap(stored).order(order));
         if (layout.predictor() == 2) {
-            addUp(row, bands);
-        } else if (layout.planar()) {
-            for (int p = 0; p < bands; p++) {
-                gather(row, p, bands, 1);
-            }
-        } else {
-            gather(row, 0, 1, bands);
+            addUp();
+        }
+        if (layout.storedBits() == 32 && layout.bits() <= 32) {
+            toFloats();
+        }
+        return row;
+    }
+
+    private void unpack(ByteBuffer stored) {
+        switch (layout.bits()) {
+            case 8 -> unpackBytes();
+            case 16 -> unpackShorts(stored);
+            case 32 -> stored.asIntBuffer().get(row);
+            case 64 -> unpackDoubles(stored);
+            default -> unpackBits();
         }
     }
 
-    /** Every sample was stored as its distance from the same colour of the pixel before, within its tile. */
-    private void addUp(int[] row, int bands) {
-        int mask = layout.bits() == 16 ? 0xFFFF : -1;
-        int tile = layout.tileWidth() > 0 ? layout.tileWidth() * bands : Integer.MAX_VALUE;
+    private void unpackBytes() {
+        for (int i = 0; i < row.length; i++) {
+            row[i] = packed[i] & 0xFF;
+        }
+    }
+
+    private void unpackShorts(ByteBuffer stored) {
+        for (int i = 0; i < row.length; i++) {
+            row[i] = stored.getShort(2 * i) & 0xFFFF;
+        }
+    }
+
+    private void unpackDoubles(ByteBuffer stored) {
+        for (int i = 0; i < row.length; i++) {
+            row[i] = Float.floatToRawIntBits((float) stored.getDouble(8 * i));
+        }
+    }
+
+    /** Fewer than eight bits each, the heaviest first. */
+    private void unpackBits() {
+        int bits = layout.bits();
+        for (int i = 0; i < row.length; i++) {
+            int from = i * bits;
+            row[i] = packed[from >> 3] >> 8 - bits - (from & 7) & (1 << bits) - 1;
+        }
+    }
+
+    /** Every sample was stored as its distance from the same colour of the pixel before. */
+    private void addUp() {
+        int bands = layout.bands();
+        int mask = layout.bits() == 8 ? 0xFF : layout.bits() == 16 ? 0xFFFF : -1;
         for (int i = bands; i < row.length; i++) {
-            if (i % tile >= bands) {
-                row[i] = row[i] + row[i - bands] & mask;
-            }
+            row[i] = row[i] + row[i - bands] & mask;
         }
     }
 
-    /**
-     * The bytes of a row were sorted by their weight, heaviest first, and stored as distances.
-     *
-     * @param from first sample of the row; then every {@code step}th
-     * @param stride samples between those whose bytes were compared
-     */
-    private void gather(int[] row, int from, int step, int stride) {
+    /** The bytes of a row were sorted by their weight, heaviest first, and stored as distances. */
+    private void gather() {
+        int bands = layout.bands();
+        for (int i = bands; i < packed.length; i++) {
+            packed[i] += packed[i - bands];
+        }
         int size = layout.bits() / 8;
-        int count = row.length / step;
-        byte[] bytes = new byte[count * size];
-        for (int i = 0; i < bytes.length; i++) {
-            int within = layout.littleEndian() ? i % size : size - 1 - i % size;
-            bytes[i] = (byte) (row[from + i / size * step] >> 8 * within);
-        }
-        for (int i = stride; i < bytes.length; i++) {
-            bytes[i] += bytes[i - stride];
-        }
-        for (int i = 0; i < count; i++) {
-            int value = 0;
+        for (int i = 0; i < row.length; i++) {
             for (int b = 0; b < size; b++) {
-                value = value << 8 | bytes[b * count + i] & 255;
+                sorted[i * size + b] = packed[b * row.length + i];
             }
-            row[from + i * step] = value;
         }
     }
 
-    float floating(int sample) {
-        return layout.bits() == 16 ? half(sample) : Float.intBitsToFloat(sample);
-    }
-
-    /** IEEE 754 binary16. */
-    static float half(int bits) {
-        int exponent = bits >> 10 & 31;
-        int fraction = bits & 1023;
-        float sign = (bits & 0x8000) == 0 ? 1 : -1;
-        if (exponent == 31) {
-            return fraction == 0 ? sign * Float.POSITIVE_INFINITY : Float.NaN;
+    /** Half floats and whole numbers become floating point of 32 bits. */
+    private void toFloats() {
+        if (!layout.floating()) {
+            for (int i = 0; i < row.length; i++) {
+                row[i] = Float.floatToRawIntBits((float) (row[i] & 0xFFFFFFFFL));
+            }
+        } else if (layout.bits() == 16) {
+            for (int i = 0; i < row.length; i++) {
+                row[i] = Float.floatToRawIntBits(HalfFloat.of(row[i]));
+            }
         }
-        return sign * (exponent == 0 ? fraction * 0x1p-24f : Math.scalb(1024f + fraction, exponent - 25));
     }
 }

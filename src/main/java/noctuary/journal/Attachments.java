@@ -7,12 +7,14 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import noctuary.draw.PlainCopy;
 import noctuary.entry.Attachment;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
+import noctuary.image.UnreadablePictureException;
 import noctuary.keep.Glance;
 import noctuary.site.Former;
 
@@ -22,23 +24,28 @@ final class Attachments {
 
     private Attachments() {}
 
-    /** Faults for pictures that cannot be shown without what their file says beside the pixels. */
-    static List<Problem> publish(Journal journal, Path output, Former former) throws IOException {
-        List<Problem> problems = new ArrayList<>();
+    /**
+     * @param problems faults for pictures that cannot be shown
+     * @param unshown why not, by the address that their pages look for them at
+     */
+    record Published(List<Problem> problems, Map<String, String> unshown) {}
+
+    static Published publish(Journal journal, Path output, Former former) throws IOException {
+        Published published = new Published(new ArrayList<>(), new TreeMap<>());
         for (var entry : journal.entries()) {
             String page = "entries/" + entry.slug() + "/";
-            problems.addAll(publish(entry.file(), entry.attachments(), page, output, former));
+            publish(entry.file(), entry.attachments(), page, output, former, published);
         }
         for (var rig : journal.rigs().values()) {
             String page = "rigs/" + rig.id() + "/";
-            problems.addAll(publish(rig.file(), rig.attachments(), page, output, former));
+            publish(rig.file(), rig.attachments(), page, output, former, published);
         }
-        return problems;
+        return published;
     }
 
-    private static List<Problem> publish(
-            String note, List<Attachment> attachments, String page, Path output, Former former) throws IOException {
-        List<Problem> problems = new ArrayList<>();
+    private static void publish(
+            String note, List<Attachment> attachments, String page, Path output, Former former, Published published)
+            throws IOException {
         for (Attachment attachment : attachments) {
             String path = page + attachment.href();
             if (former.take(path, Glance.at(attachment.file()), output)) {
@@ -50,18 +57,14 @@ final class Attachments {
                 Files.copy(attachment.file(), target, StandardCopyOption.REPLACE_EXISTING);
                 continue;
             }
-            Optional<byte[]> pixels = PlainCopy.of(attachment.file());
-            if (pixels.isPresent()) {
-                Files.write(target, pixels.get());
-            } else {
-                problems.add(Problem.fault(
-                        note,
-                        attachment.file().getFileName().toString(),
-                        "the picture cannot be read, so it is not shown",
-                        "save it as PNG or JPEG"));
+            try {
+                Files.write(target, PlainCopy.of(attachment.file()));
+            } catch (UnreadablePictureException e) {
+                published.unshown().put(path, e.getMessage());
+                String name = attachment.file().getFileName().toString();
+                published.problems().add(Problem.fault(note, name, e.getMessage() + ", so it is not shown", e.hint()));
             }
         }
-        return problems;
     }
 
     private static boolean isPicture(Path file) {

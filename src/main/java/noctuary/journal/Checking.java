@@ -12,7 +12,7 @@ public final class Checking {
     public record Outcome(int entries, List<Problem> problems) {}
 
     public static Outcome check(Path root, Progress progress) {
-        Survey survey = Survey.of(root, progress);
+        Survey survey = Survey.of(root, Places.entries(root), progress);
         return new Outcome(survey.entries().size(), survey.problems());
     }
 }

@@ -38,6 +38,12 @@ final class FramePatterns {
         return Optional.of(patterns);
     }
 
+    /** Whether a note of this entry can name all frames of a group. */
+    static boolean reach(Journal journal, FrameGroup group) {
+        return of(journal, group.slug(), group.singles()).isPresent()
+                && of(journal, group.slug(), group.stacks()).isPresent();
+    }
+
     /** Each file by its own name; only for files that {@link #of} found reachable. */
     static List<String> oneByOne(Journal journal, String slug, List<Path> files) {
         return files.stream()

@@ -4,14 +4,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
 import noctuary.fits.FitsFile;
 import noctuary.fits.UnreadableException;
+import noctuary.keep.NewFile;
 
 /** New entries from the headers of frames: what they tell is filled in, what they cannot is asked. */
 public final class Noting {
@@ -21,8 +22,10 @@ public final class Noting {
      * @param written new notes
      * @param existing notes that were already there and were left as they are
      * @param skipped calibration frames, which make no entry
+     * @param unreached the folder that holds all frames of new notes which lie neither in the journal nor in an archive
      */
-    public record Outcome(List<Path> written, List<Path> existing, int skipped, List<Problem> problems) {}
+    public record Outcome(
+            List<Path> written, List<Path> existing, int skipped, Optional<Path> unreached, List<Problem> problems) {}
 
     /**
      * One entry for each target, night and rig among the frames; never overwrites.
@@ -49,11 +52,24 @@ public final class Noting {
         }
         List<Path> written = new ArrayList<>();
         List<Path> existing = new ArrayList<>();
+        List<Path> unreached = new ArrayList<>();
         for (FrameGroup group : FrameGroups.of(journal, lights)) {
             Path note = root.resolve("entries").resolve(group.slug()).resolve("entry.md");
-            (write(note, NoteText.of(journal, group)) ? written : existing).add(note);
+            boolean isNew = write(note, NoteText.of(journal, group));
+            (isNew ? written : existing).add(note);
+            if (isNew && !FramePatterns.reach(journal, group)) {
+                group.frames().forEach(frame -> unreached.add(frame.path().getParent()));
+            }
         }
-        return new Outcome(written, existing, skipped, problems);
+        return new Outcome(written, existing, skipped, unreached.stream().reduce(Noting::shared), problems);
+    }
+
+    private static Path shared(Path a, Path b) {
+        Path shared = a;
+        while (!b.startsWith(shared)) {
+            shared = shared.getParent();
+        }
+        return shared;
     }
 
     /** What is wrong with the settings and rigs that a new note leans on. */
@@ -69,8 +85,8 @@ public final class Noting {
                 || Files.exists(note.getParent().resolveSibling(note.getParent().getFileName() + ".md"))) {
             return false;
         }
-        Files.createDirectories(note.getParent());
-        Files.write(note, lines, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+        String text = String.join("\n", lines) + "\n";
+        NewFile.write(note, text.getBytes(StandardCharsets.UTF_8));
         return true;
     }
 }

@@ -19,18 +19,18 @@ import noctuary.measure.MeasuredFiles;
 import noctuary.measure.Meter;
 import noctuary.site.SiteContent.Picture;
 
-/** Pictures of frames, stacks and versions: made once for each content, then copied from the cache. */
+/** Pictures of frames, stacks and versions: made once for each content, then shared with the cache. */
 final class PictureShelf {
     /** Raised whenever the same pixels give another picture. */
-    static final String ENGINE = "4";
+    static final String ENGINE = "5";
 
     private final Path cache;
-    private final Path output;
+    private final Placing site;
     private final MeasuredFiles files;
 
     PictureShelf(Path cache, Path output, MeasuredFiles files) {
         this.cache = cache(cache);
-        this.output = output;
+        this.site = new Placing(cache, output);
         this.files = files;
     }
 
@@ -46,14 +46,16 @@ final class PictureShelf {
      */
     Optional<Picture> show(Path source, String folder, String name) throws IOException {
         Optional<String> digest = files.digest(source);
-        if (digest.isEmpty()) {
-            return Optional.empty();
-        }
-        Shelf shelf = new Shelf(cache.resolve(digest.get()));
+        return digest.isEmpty() ? Optional.empty() : show(source, digest.get(), folder, name);
+    }
+
+    /** As {@link #show(Path, String, String)}, of a source whose bytes have that identity. */
+    Optional<Picture> show(Path source, String digest, String folder, String name) throws IOException {
+        Shelf shelf = new Shelf(cache.resolve(digest));
         try {
-            return Optional.of(shelf.copy(output, folder, name));
+            return Optional.of(shelf.put(site, folder, name));
         } catch (IOException | RuntimeException missingOrDamaged) {
-            return make(source, shelf) ? Optional.of(shelf.copy(output, folder, name)) : Optional.empty();
+            return make(source, shelf) ? Optional.of(shelf.put(site, folder, name)) : Optional.empty();
         }
     }
 

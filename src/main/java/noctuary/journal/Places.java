@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import noctuary.keep.Branches;
 import noctuary.keep.Digest;
 import noctuary.keep.Glance;
 import noctuary.keep.Memo;
@@ -17,12 +20,32 @@ final class Places {
         return root.resolve(".noctuary");
     }
 
-    /** @throws RefusedException when something that is no folder has the cache's name */
+    /**
+     * @throws RefusedException when something that is no folder has the cache's name, or when it or something in it is a
+     *     link: what is kept is also cleared away, and a journal from elsewhere could lead that anywhere
+     */
     static void refuseBlockedCache(Path root) throws RefusedException {
         Path cache = cache(root);
         if (Files.exists(cache, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(cache)) {
             throw new RefusedException(
                     cache + " is not a folder, and measurements are kept in a folder of that name; move it away");
+        }
+        for (Path place : cached(cache)) {
+            if (Files.isSymbolicLink(place)) {
+                throw new RefusedException(
+                        place + " is a link, and what is kept there is never kept elsewhere; delete the link");
+            }
+        }
+    }
+
+    private static List<Path> cached(Path cache) throws RefusedException {
+        if (!Files.isDirectory(cache, LinkOption.NOFOLLOW_LINKS)) {
+            return List.of(cache);
+        }
+        try (Stream<Path> inside = Files.list(cache)) {
+            return inside.toList();
+        } catch (IOException e) {
+            throw new RefusedException(cache + " cannot be read; check that you may read it");
         }
     }
 
@@ -40,13 +63,19 @@ final class Places {
     }
 
     /** What all that a render reads looks like, except for what notes lead to elsewhere; and the program. */
-    static String glance(Path root) throws IOException {
+    static String glance(Path root, Branches entries) throws IOException {
         Path bounds = root.toRealPath();
-        return String.join(
-                " ",
-                Glance.ofTree(root.resolve("entries"), bounds),
-                Glance.ofTree(ownTemplates(root), bounds),
-                Program.identity());
+        return String.join(" ", entries.whole(), Glance.ofTree(ownTemplates(root), bounds), Program.identity());
+    }
+
+    /** What the notes and all beside them look like. */
+    static Branches entries(Path root) {
+        Path entries = root.resolve("entries");
+        try {
+            return Glance.branches(entries, root.toRealPath());
+        } catch (IOException e) {
+            return Branches.unknown(entries);
+        }
     }
 
     static Path ownTemplates(Path root) {

@@ -3,6 +3,7 @@ package noctuary.journal;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
@@ -126,6 +127,6 @@ final class Publication {
     }
 
     private static boolean isDotFile(Path path) {
-        return path.getFileName().toString().startsWith(".") && Files.isRegularFile(path);
+        return path.getFileName().toString().startsWith(".") && Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS);
     }
 }

@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import noctuary.entry.Entry;
 import noctuary.fact.Problem;
+import noctuary.keep.Branches;
 import noctuary.measure.EntrySheet;
+import noctuary.measure.ShownFile;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
@@ -51,7 +53,8 @@ public final class Rendering {
         RenderTurn turn = RenderTurn.take(Places.cache(root));
         try {
             Path record = Places.standing(root, output);
-            String journal = Places.glance(root);
+            Branches looks = Places.entries(root);
+            String journal = Places.glance(root, looks);
             Optional<Standing> before = Standing.find(record);
             if (before.isPresent() && !anew) {
                 Leftovers.clear(output.toAbsolutePath().normalize());
@@ -63,7 +66,7 @@ public final class Rendering {
             }
             ShownFiles shown = ShownFiles.of(root, output);
             Former former = before.isPresent() && !anew ? shown.find() : Former.none();
-            Site site = alone(root, output, former, progress);
+            Site site = alone(root, output, looks, former, progress);
             shown.keep(former);
             new Standing(journal, site.trail(), Standing.site(output), site.outcome()).keep(record);
             return site.outcome();
@@ -74,13 +77,14 @@ public final class Rendering {
 
     private record Site(Map<Path, String> trail, Outcome outcome) {}
 
-    private static Site alone(Path root, Path output, Former former, Progress progress)
+    private static Site alone(Path root, Path output, Branches looks, Former former, Progress progress)
             throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
-            Survey survey = Survey.of(root, progress);
+            Survey survey = Survey.of(root, looks, progress);
             Path draft = publication.draft();
             Map<String, List<VersionSheet>> versions = versions(survey, root, progress);
+            Attachments.Published attached = Attachments.publish(survey.journal(), draft, former);
             SiteContent content = new SiteContent(
                     survey.journal(),
                     survey.entries(),
@@ -91,15 +95,17 @@ public final class Rendering {
                     survey.advice(),
                     pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
                     versions,
-                    skies(survey, new SameSky(Places.cache(root), draft, survey.files()), progress));
-            SiteWriter.write(content, Places.ownTemplates(root), draft, former);
+                    skies(survey, new SameSky(Places.cache(root), draft, survey.files(), survey.memo()), progress),
+                    attached.unshown());
+            SiteWriter.write(content, Places.ownTemplates(root), draft, former, survey.memo());
             List<Problem> problems = new ArrayList<>(survey.problems());
             problems.addAll(unreadable(survey));
-            problems.addAll(Attachments.publish(survey.journal(), draft, former));
+            problems.addAll(attached.problems());
             publication.publish();
             survey.memo().save();
             int files = survey.entries().stream()
-                    .mapToInt(e -> e.frames().size() + (e.stack().isPresent() ? 1 : 0))
+                    .mapToInt(
+                            e -> e.entry().frames().size() + (e.entry().stack().isPresent() ? 1 : 0))
                     .sum();
             files += images(survey).size();
             return new Site(
@@ -163,8 +169,14 @@ public final class Rendering {
         Map<String, Picture> pictures = new LinkedHashMap<>();
         Entry entry = sheet.entry();
         String folder = "entries/" + entry.slug();
-        if (sheet.shown().isPresent()) {
-            put(pictures, "stack", shelf.show(sheet.shown().get().path(), folder, "stack"));
+        if (sheet.shownFile().isPresent()) {
+            ShownFile shown = sheet.shownFile().get();
+            put(
+                    pictures,
+                    "stack",
+                    shown.content().isEmpty()
+                            ? shelf.show(shown.path(), folder, "stack")
+                            : shelf.show(shown.path(), shown.content(), folder, "stack"));
         }
         int n = 0;
         for (Entry.Version version : entry.versions()) {

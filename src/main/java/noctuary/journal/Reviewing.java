@@ -33,7 +33,7 @@ public final class Reviewing {
      * @throws RefusedException when there is no such change
      */
     public static Outcome change(Path root, String id, Progress progress) throws RefusedException {
-        Survey survey = Survey.of(root, progress);
+        Survey survey = Survey.of(root, Places.entries(root), progress);
         return outcome(survey, new Reviewing(survey.journal(), reviews(survey, root)).change(id));
     }
 
@@ -43,7 +43,7 @@ public final class Reviewing {
      * @throws RefusedException when they are no two of a kind
      */
     public static Outcome between(Path root, String before, String after, Progress progress) throws RefusedException {
-        Survey survey = Survey.of(root, progress);
+        Survey survey = Survey.of(root, Places.entries(root), progress);
         return outcome(survey, new Reviewing(survey.journal(), reviews(survey, root)).between(before, after));
     }
 

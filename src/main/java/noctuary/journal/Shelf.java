@@ -1,9 +1,10 @@
 package noctuary.journal;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import java.util.OptionalInt;
 import noctuary.draw.Canvas;
 import noctuary.draw.Preview;
 import noctuary.draw.Tiles;
+import noctuary.keep.KeptFile;
 import noctuary.site.SiteContent.Picture;
 import noctuary.site.SiteContent.Size;
 import noctuary.site.SiteContent.TileSet;
@@ -41,43 +43,43 @@ final class Shelf {
     }
 
     /**
-     * Copies all into {@code into} of the output, as {@code name-WIDTH.jpg} and {@code name-tiles/LEVEL/COLUMN_ROW.jpg}.
+     * Puts all into {@code into} of the site, as {@code name-WIDTH.jpg} and {@code name-tiles/LEVEL/COLUMN_ROW.jpg}.
      *
      * @throws IOException also when the shelf is empty or damaged
      */
-    Picture copy(Path output, String into, String name) throws IOException {
+    Picture put(Placing site, String into, String name) throws IOException {
         List<Size> sizes = new ArrayList<>();
         Optional<TileSet> tiles = Optional.empty();
         int[] whole = {};
-        Files.createDirectories(output.resolve(into));
-        for (String line : Files.readString(folder.resolve(LIST)).strip().split("\n")) {
+        String list = new String(KeptFile.read(folder.resolve(LIST)), StandardCharsets.UTF_8);
+        for (String line : list.strip().split("\n")) {
             int[] numbers = numbers(line);
             if (whole.length == 0) {
                 whole = numbers;
             } else if (numbers.length == 2) {
                 String path = into + "/" + name + "-" + numbers[0] + ".jpg";
-                place(folder.resolve(numbers[0] + ".jpg"), output.resolve(path));
+                site.place(folder.resolve(numbers[0] + ".jpg"), path);
                 sizes.add(new Size(path, numbers[0], numbers[1]));
             } else {
                 TileSet set =
                         new TileSet(into + "/" + name + "-" + TILES, numbers[0], numbers[1], numbers[2], numbers[3]);
-                copyTiles(output, set);
+                putTiles(site, set);
                 tiles = Optional.of(set);
             }
         }
         return new Picture(whole[0], whole[1], sizes, tiles);
     }
 
-    private void copyTiles(Path output, TileSet set) throws IOException {
+    private void putTiles(Placing site, TileSet set) throws IOException {
         int width = set.width();
         int height = set.height();
         for (int level = 0; level < set.levels(); level++) {
             Path from = folder.resolve(TILES).resolve(Integer.toString(level));
-            Path to = Files.createDirectories(output.resolve(set.folder()).resolve(Integer.toString(level)));
+            String to = set.folder() + "/" + level + "/";
             for (int row = 0; row * set.side() < height; row++) {
                 for (int column = 0; column * set.side() < width; column++) {
                     String tile = column + "_" + row + ".jpg";
-                    place(from.resolve(tile), to.resolve(tile));
+                    site.place(from.resolve(tile), to + tile);
                 }
             }
             width = (width + 1) / 2;
@@ -85,25 +87,24 @@ final class Shelf {
         }
     }
 
-    private static void place(Path from, Path to) throws IOException {
-        Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING);
-    }
-
     /**
-     * Fills the shelf. The list of sizes is written last: a shelf without it counts as empty.
+     * Fills the shelf, once what was on it is gone, links too: nothing is written through one. The list of sizes is written last: a shelf without it counts as empty.
      *
      * @param previews smallest first
      * @param whole at full size; cut into tiles when it is wider or higher than the largest preview
      */
     void fill(int sourceWidth, int sourceHeight, List<Preview.Encoded> previews, Optional<Canvas> whole)
             throws IOException {
+        if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+            FolderTree.delete(folder);
+        }
         Files.createDirectories(folder);
         StringBuilder list = new StringBuilder(sourceWidth + " " + sourceHeight + "\n");
         int last = 0;
         for (Preview.Encoded picture : previews) {
             if (picture.width() != last) {
                 last = picture.width();
-                Files.write(folder.resolve(last + ".jpg"), picture.bytes());
+                SharedFile.write(folder.resolve(last + ".jpg"), picture.bytes());
                 list.append(last).append(' ').append(picture.height()).append('\n');
             }
         }
@@ -121,7 +122,7 @@ final class Shelf {
     private int tiles(Canvas canvas) throws IOException {
         return Tiles.cut(canvas, (level, column, row, jpeg) -> {
             Path to = Files.createDirectories(folder.resolve(TILES).resolve(Integer.toString(level)));
-            Files.write(to.resolve(column + "_" + row + ".jpg"), jpeg);
+            SharedFile.write(to.resolve(column + "_" + row + ".jpg"), jpeg);
         });
     }
 

@@ -1,7 +1,6 @@
 package noctuary.journal;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import noctuary.keep.Glance;
@@ -32,7 +31,7 @@ record ShownFiles(Path output, Path place, String maker) {
     Former find() {
         try {
             return Kept.PACKING
-                    .unpack(Files.readAllBytes(place))
+                    .unpack(KeptFile.readSummed(place))
                     .filter(kept -> kept.maker().equals(maker))
                     .map(kept -> Former.at(output, kept.shown()))
                     .orElseGet(Former::none);
@@ -42,6 +41,6 @@ record ShownFiles(Path output, Path place, String maker) {
     }
 
     void keep(Former former) {
-        KeptFile.write(place, Kept.PACKING.pack(new Kept(maker, former.shown())));
+        KeptFile.writeSummed(place, Kept.PACKING.pack(new Kept(maker, former.shown())));
     }
 }

@@ -32,7 +32,7 @@ record SkyAttempt(String slug, Path file, Measurement measurement, String digest
     }
 
     private static Optional<SkyAttempt> of(EntrySheet sheet, MeasuredFiles files) {
-        Optional<Path> file = sheet.shown().map(shown -> shown.path()).or(() -> lastPicture(sheet.entry(), files));
+        Optional<Path> file = sheet.shownFile().map(shown -> shown.path()).or(() -> lastPicture(sheet.entry(), files));
         return file.filter(f -> files.of(f).readable())
                 .flatMap(f -> files.digest(f)
                         .map(digest -> new SkyAttempt(sheet.entry().slug(), f, files.of(f), digest)));

@@ -10,6 +10,7 @@ import noctuary.image.Affine;
 import noctuary.image.SharedGrid;
 import noctuary.measure.Measurement;
 import noctuary.measure.SkyMatch;
+import noctuary.measure.SkyMatches;
 
 /**
  * Which attempts can be laid on the reference, and the grid for them.
@@ -24,13 +25,13 @@ record SkyFrame(
         SharedGrid grid,
         boolean northUp) {
 
-    static SkyFrame of(List<SkyAttempt> attempts, SkyAttempt reference) {
+    static SkyFrame of(List<SkyAttempt> attempts, SkyAttempt reference, SkyMatches matches) {
         Map<SkyAttempt, SkyMatch> laid = new LinkedHashMap<>();
         Map<String, String> whyNot = new LinkedHashMap<>();
         for (SkyAttempt attempt : attempts) {
             Optional<SkyMatch> match = attempt == reference
                     ? Optional.of(SkyMatch.itself(reference.measurement()))
-                    : SkyMatch.of(attempt.measurement(), reference.measurement());
+                    : matches.of(attempt.measurement(), reference.measurement());
             match.ifPresentOrElse(
                     m -> laid.put(attempt, m),
                     () -> whyNot.put(attempt.slug(), SkyMatch.whyNot(attempt.measurement(), reference.measurement())));

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -24,7 +23,7 @@ import noctuary.measure.SkyMatch;
 /** The pictures of one target's attempts on their grid, kept for as long as files and alignment stay the same. */
 final class SkyShelf {
     /** Raised whenever the same pixels and the same alignment give another picture. */
-    private static final String ENGINE = "1";
+    static final String ENGINE = "1";
 
     /** Width at which each attempt's stretch is fitted. */
     private static final int FITTED = 1600;
@@ -47,8 +46,8 @@ final class SkyShelf {
         return new Shelf(folder.resolve(attempt.slug()).resolve("own"));
     }
 
-    void copyStar(SkyAttempt attempt, int number, Path to) throws IOException {
-        Files.copy(star(attempt, number), to, StandardCopyOption.REPLACE_EXISTING);
+    void putStar(SkyAttempt attempt, int number, Placing site, String to) throws IOException {
+        site.place(star(attempt, number), to);
     }
 
     private Path star(SkyAttempt attempt, int number) {
@@ -134,7 +133,7 @@ final class SkyShelf {
         for (int i = 0; i < samples.size(); i++) {
             if (samples.get(i).isPresent()) {
                 Files.createDirectories(star(attempt, i).getParent());
-                Files.write(
+                SharedFile.write(
                         star(attempt, i),
                         StarCuts.cut(attempt, pixels, samples.get(i).get(), widthOnReference / scale));
             }

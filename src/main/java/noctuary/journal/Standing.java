@@ -6,7 +6,6 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +47,7 @@ record Standing(String read, Map<Path, String> trail, String site, Rendering.Out
 
     /** Of the last render; empty when there was none, or what it left is damaged. */
     static Optional<Standing> find(Path place) {
-        try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(Files.readAllBytes(place)))) {
+        try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(KeptFile.readSummed(place)))) {
             return text(in).equals(FORM) ? Optional.of(read(in)) : Optional.empty();
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
@@ -59,7 +58,7 @@ record Standing(String read, Map<Path, String> trail, String site, Rendering.Out
         try {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             write(new DataOutputStream(bytes));
-            KeptFile.write(place, bytes.toByteArray());
+            KeptFile.writeSummed(place, bytes.toByteArray());
         } catch (IOException e) {
             throw new IllegalStateException("memory takes all bytes", e);
         }

@@ -5,16 +5,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import noctuary.advice.Advice;
 import noctuary.advice.Finding;
-import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
+import noctuary.keep.Branches;
 import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.EntrySheets;
@@ -50,19 +48,19 @@ record Survey(
             .reversed()
             .thenComparing(e -> e.entry().slug());
 
-    static Survey of(Path root, Progress progress) {
-        Journal journal = Journal.read(root);
+    static Survey of(Path root, Branches looks, Progress progress) {
         Memo memo = Places.memo(root);
-        MeasuredFiles files = new MeasuredFiles(Places.cache(root), memo);
-        Set<Path> wanted = wanted(journal);
-        files.measure(wanted, done -> progress.at("measuring", done, wanted.size()));
+        Journal journal = Journal.read(root, looks, memo);
+        MeasuredFiles files = new MeasuredFiles(Places.cache(root));
         EntrySheets sheets = new EntrySheets(journal, files::of, memo);
-        List<EntrySheet> entries = journal.entries().parallelStream()
-                .map(sheets::of)
-                .sorted(NEWEST_FIRST)
-                .toList();
+        List<EntrySheet> entries =
+                sheets
+                        .all(wanted -> files.measure(wanted, done -> progress.at("measuring", done, wanted.size())))
+                        .stream()
+                        .sorted(NEWEST_FIRST)
+                        .toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
-        Map<String, NoiseOverTime> noise = noise(entries, new NoiseCourses(files, Places.cache(root)), progress);
+        Map<String, NoiseOverTime> noise = noise(entries, new NoiseCourses(files, Places.cache(root), memo), progress);
         Advice advice = Advice.of(journal, entries, rigs, noise, memo);
         return new Survey(
                 journal,
@@ -88,15 +86,6 @@ record Survey(
             progress.at("combining frames", ++done, entries.size());
         }
         return all;
-    }
-
-    private static Set<Path> wanted(Journal journal) {
-        Set<Path> files = new LinkedHashSet<>();
-        for (Entry entry : journal.entries()) {
-            files.addAll(entry.frames());
-            entry.stack().ifPresent(files::add);
-        }
-        return files;
     }
 
     private static List<Problem> problems(

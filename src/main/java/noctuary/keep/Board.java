@@ -1,7 +1,6 @@
 package noctuary.keep;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -70,7 +69,7 @@ final class Board {
             out.part(slot.in, slot.from, slot.length);
         });
         byte[] all = out.bytes();
-        out.whole(check(all, all.length));
+        out.whole(check(all, 0, all.length));
         return out.bytes();
     }
 
@@ -78,7 +77,7 @@ final class Board {
         if (slots == null) {
             slots = new HashMap<>();
             try {
-                read(Files.readAllBytes(file));
+                read(KeptFile.read(file));
             } catch (IOException | RuntimeException e) {
                 slots.clear();
             }
@@ -90,7 +89,7 @@ final class Board {
         int length = bytes.length - Long.BYTES;
         long check = new PackedIn(bytes, length, Long.BYTES, texts).whole();
         PackedIn in = new PackedIn(bytes, 0, length, texts);
-        if (check != check(bytes, length)
+        if (check != check(bytes, 0, length)
                 || !in.text().equals(FORM)
                 || !in.text().equals(shape)) {
             return;
@@ -102,9 +101,9 @@ final class Board {
         }
     }
 
-    private static long check(byte[] bytes, int length) {
+    static long check(byte[] bytes, int from, int length) {
         CRC32 crc = new CRC32();
-        crc.update(bytes, 0, length);
+        crc.update(bytes, from, length);
         return crc.getValue();
     }
 }

@@ -19,6 +19,12 @@ import java.util.Set;
 final class Forms {
     private final StringBuilder shape = new StringBuilder();
     private final Map<String, Form> records = new HashMap<>();
+    private final boolean gaps;
+
+    /** @param gaps whether a component may be null */
+    Forms(boolean gaps) {
+        this.gaps = gaps;
+    }
 
     /** Every type and component met so far, in order: other text means other bytes. */
     String shape() {
@@ -54,7 +60,10 @@ final class Forms {
             return maybe(of(arguments[0], bound));
         }
         if (raw == List.class) {
-            return many(of(arguments[0], bound), List::copyOf);
+            Form each = of(arguments[0], bound);
+            return gaps
+                    ? many(orNull(each), all -> Collections.unmodifiableList(new ArrayList<>(all)))
+                    : many(each, List::copyOf);
         }
         if (raw == Set.class) {
             return many(of(arguments[0], bound), Set::copyOf);
@@ -70,23 +79,44 @@ final class Forms {
     }
 
     private Form record(Class<?> type, Map<TypeVariable<?>, Type> bound) {
-        if (!type.isRecord()) {
-            throw new IllegalArgumentException(type + " has no form");
-        }
         String key = type + " " + bound.values();
         if (records.containsKey(key)) {
             return records.get(key);
         }
+        LaterForm form = new LaterForm();
+        records.put(key, form);
         shape.append(type.getName()).append('(');
+        form.is(type.isSealed() ? oneOf(type, bound) : components(type, bound));
+        shape.append(')');
+        records.put(key, form.found());
+        return form.found();
+    }
+
+    private Form components(Class<?> type, Map<TypeVariable<?>, Type> bound) {
+        if (!type.isRecord()) {
+            throw new IllegalArgumentException(type + " has no form");
+        }
         List<Form> parts = new ArrayList<>();
         for (RecordComponent part : type.getRecordComponents()) {
             shape.append(part.getName()).append(':');
-            parts.add(of(part.getGenericType(), bound));
+            Form form = of(part.getGenericType(), bound);
+            parts.add(gaps && !part.getType().isPrimitive() ? orNull(form) : form);
         }
-        shape.append(')');
-        Form form = new RecordForm(type, parts);
-        records.put(key, form);
-        return form;
+        return new RecordForm(type, parts);
+    }
+
+    /** @param type closed: its kinds take their type variables in its own order */
+    private Form oneOf(Class<?> type, Map<TypeVariable<?>, Type> bound) {
+        List<Class<?>> kinds = List.of(type.getPermittedSubclasses());
+        List<Form> forms = new ArrayList<>();
+        for (Class<?> kind : kinds) {
+            Map<TypeVariable<?>, Type> inner = new LinkedHashMap<>();
+            for (int i = 0; i < kind.getTypeParameters().length; i++) {
+                inner.put(kind.getTypeParameters()[i], bound.get(type.getTypeParameters()[i]));
+            }
+            forms.add(record(kind, inner));
+        }
+        return new KindForm(kinds, forms);
     }
 
     private static Form choice(Object[] all) {
@@ -99,6 +129,23 @@ final class Forms {
             @Override
             public Object read(PackedIn in) {
                 return all[in.count()];
+            }
+        };
+    }
+
+    private static Form orNull(Form inner) {
+        return new Form() {
+            @Override
+            public void write(Object value, PackedOut out) {
+                out.octet(value == null ? 0 : 1);
+                if (value != null) {
+                    inner.write(value, out);
+                }
+            }
+
+            @Override
+            public Object read(PackedIn in) {
+                return in.octet() == 0 ? null : inner.read(in);
             }
         };
     }

@@ -27,6 +27,11 @@ public final class Glance {
 
     /** At a folder with all that is in it; links are followed to files, and to folders inside {@code bounds}. */
     public static String ofTree(Path folder, Path bounds) {
+        return branches(folder, bounds).whole();
+    }
+
+    /** As {@link #ofTree}, part by part. */
+    public static Branches branches(Path folder, Path bounds) {
         return new TreeGlance(bounds).of(folder);
     }
 

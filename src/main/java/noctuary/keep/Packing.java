@@ -4,23 +4,28 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Records to bytes and back. What may be inside follows from the declaration alone (records, enums, lists, sets, maps,
- * optional and plain values), never from the bytes, which can at worst be refused.
+ * Records to bytes and back. What may be inside follows from the declaration alone (records, closed families of
+ * records, enums, lists, sets, maps, optional and plain values), never from the bytes, which can at worst be refused.
  */
 public final class Packing<T> {
     private final Class<T> type;
     private final Form form;
     private final String shape;
 
-    private Packing(Class<T> type) {
-        Forms forms = new Forms();
+    private Packing(Class<T> type, boolean gaps) {
+        Forms forms = new Forms(gaps);
         this.type = type;
         this.form = forms.of(type, Map.of());
         this.shape = new Digest().text(forms.shape()).hex();
     }
 
     public static <T extends Record> Packing<T> of(Class<T> type) {
-        return new Packing<>(type);
+        return new Packing<>(type, false);
+    }
+
+    /** As {@link #of}, of records whose components, and what lists hold, may be null. */
+    public static <T extends Record> Packing<T> withGaps(Class<T> type) {
+        return new Packing<>(type, true);
     }
 
     /** Changes whenever a component of any record inside is added, removed, renamed or gets another type. */

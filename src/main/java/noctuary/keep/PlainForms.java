@@ -1,6 +1,7 @@
 package noctuary.keep;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -33,6 +34,7 @@ final class PlainForms {
         forms.put(String.class, form(String.class, (v, out) -> out.text(v), PackedIn::text));
         forms.put(OptionalDouble.class, form(OptionalDouble.class, PlainForms::write, PlainForms::maybeReal));
         forms.put(OptionalInt.class, form(OptionalInt.class, PlainForms::write, PlainForms::maybeInteger));
+        forms.put(Path.class, form(Path.class, (v, out) -> out.text(v.toString()), in -> Path.of(in.text())));
         forms.put(Instant.class, form(Instant.class, PlainForms::write, PlainForms::instant));
         forms.put(
                 LocalDate.class,

@@ -6,7 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -19,21 +21,24 @@ final class TreeGlance {
         this.bounds = bounds;
     }
 
-    String of(Path folder) {
-        Digest whole = new Digest();
+    Branches of(Path folder) {
         try (Stream<Path> all = Files.list(folder)) {
             List<Path> branches = all.sorted().toList();
-            branches.parallelStream()
+            List<String> digests = branches.parallelStream()
                     .map(branch -> {
                         Branch walk = new Branch(folder);
                         walk.into(branch);
                         return walk.digest.hex();
                     })
-                    .forEachOrdered(whole::text);
+                    .toList();
+            Map<String, String> byName = new LinkedHashMap<>();
+            for (int i = 0; i < digests.size(); i++) {
+                byName.put(branches.get(i).getFileName().toString(), digests.get(i));
+            }
+            return new Branches(folder, byName, "");
         } catch (IOException e) {
-            whole.text(Files.exists(folder) ? "unreadable" : "nothing");
+            return new Branches(folder, Map.of(), Files.exists(folder) ? "unreadable" : "nothing");
         }
-        return whole.hex();
     }
 
     private final class Branch extends SimpleFileVisitor<Path> {

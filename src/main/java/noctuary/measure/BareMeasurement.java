@@ -3,15 +3,12 @@ package noctuary.measure;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import noctuary.keep.Packing;
 import noctuary.stars.KeptStars;
 import noctuary.stars.Star;
 import noctuary.stars.StarField;
 
 /** A measurement without its stars, which are many and seldom wanted. */
 record BareMeasurement(Measurement measurement, int stars, long measured) {
-    static final Packing<BareMeasurement> PACKING = Packing.of(BareMeasurement.class);
-
     static BareMeasurement of(Measurement whole) {
         Optional<StarField> field = whole.field();
         return new BareMeasurement(

@@ -1,61 +1,31 @@
 package noctuary.measure;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import noctuary.keep.KeptFile;
+import noctuary.keep.Digest;
 
-/** Remembers each file's digest by its stamp, so that unchanged files are not read again. Damage costs time only. */
+/** Remembers each file's digest by its stamp, so that unchanged files are not read again: one list for each folder of files. */
 final class ContentIndex {
-    private record Known(String stamp, String digest) {}
-
     private final Path store;
-    private final Map<String, Known> known = new ConcurrentHashMap<>();
+    private final Map<Path, ContentList> lists = new ConcurrentHashMap<>();
 
     ContentIndex(Path store) {
         this.store = store;
-        try {
-            Files.readAllLines(store, StandardCharsets.UTF_8).forEach(this::recall);
-        } catch (IOException | RuntimeException e) {
-            known.clear();
-        }
     }
 
     String digest(Path file) throws IOException {
-        String path = file.toAbsolutePath().normalize().toString();
-        String stamp = ContentIdentity.stamp(file);
-        Known before = known.get(path);
-        if (before != null && before.stamp().equals(stamp)) {
-            return before.digest();
-        }
-        String digest = ContentIdentity.digest(file);
-        known.put(path, new Known(stamp, digest));
-        return digest;
+        Path plain = file.toAbsolutePath().normalize();
+        ContentList list = lists.computeIfAbsent(plain.getParent(), folder -> new ContentList(place(folder)));
+        return list.digest(plain);
     }
 
     void save() {
-        StringBuilder lines = new StringBuilder();
-        new TreeMap<>(known).forEach((path, k) -> {
-            if (path.indexOf('\n') < 0) {
-                lines.append(k.digest())
-                        .append('\t')
-                        .append(k.stamp())
-                        .append('\t')
-                        .append(path)
-                        .append('\n');
-            }
-        });
-        KeptFile.write(store, lines.toString().getBytes(StandardCharsets.UTF_8));
+        lists.values().forEach(ContentList::save);
     }
 
-    private void recall(String line) {
-        String[] parts = line.split("\t", 3);
-        if (parts.length == 3 && parts[0].matches("[0-9a-f]{64}")) {
-            known.put(parts[2], new Known(parts[1], parts[0]));
-        }
+    private Path place(Path folder) {
+        return store.resolve(new Digest().text(folder.toString()).hex().substring(0, 32) + ".tsv");
     }
 }

@@ -5,11 +5,10 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import noctuary.effect.Effect;
+import noctuary.keep.KeptFile;
 
 /** Effects kept by the identity of both files and the engines that made them. Whatever is damaged costs time only. */
 final class EffectCache {
@@ -27,7 +26,7 @@ final class EffectCache {
 
     Optional<Effect> find(String digests) {
         try {
-            return Optional.of(JSON.readValue(Files.readAllBytes(place(digests)), Kept.class))
+            return Optional.of(JSON.readValue(KeptFile.readSummed(place(digests)), Kept.class))
                     .filter(kept -> kept.engines().equals(ENGINES))
                     .map(Kept::effect);
         } catch (IOException | RuntimeException e) {
@@ -38,20 +37,15 @@ final class EffectCache {
     void keep(String digests, Effect effect) {
         Path place = place(digests);
         try {
-            Files.createDirectories(folder);
-            Path draft = Files.createTempFile(folder, "draft", ".tmp");
-            Files.write(draft, JSON.writeValueAsBytes(new Kept(ENGINES, effect)));
-            Files.move(draft, place, StandardCopyOption.ATOMIC_MOVE);
+            KeptFile.writeSummed(place, JSON.writeValueAsBytes(new Kept(ENGINES, effect)));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("an effect must be writable", e);
-        } catch (IOException e) {
-            return;
         }
     }
 
     /** Half of each digest: together still too many to meet by chance, and short enough for a file's name. */
     private Path place(String digests) {
-        return folder.resolve(digests.substring(0, 32) + "-" + digests.substring(64, 96) + ".json");
+        return folder.resolve(digests.substring(0, 32) + "-" + digests.substring(64, 96) + ".kept");
     }
 
     private record Kept(String engines, Effect effect) {}

@@ -4,13 +4,18 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import noctuary.entry.Entry;
 import noctuary.entry.Journal;
@@ -21,15 +26,20 @@ import noctuary.fact.Origin;
 import noctuary.fact.Problem;
 import noctuary.fact.Quantity;
 import noctuary.fits.FrameHeader;
+import noctuary.keep.Drawer;
 import noctuary.keep.Memo;
 import noctuary.stars.Summary;
 
 /** Makes fact sheets. */
 public final class EntrySheets {
+    private static final String KIND = "sheets";
+
     private final Journal journal;
     private final List<Path> tops;
     private final Function<Path, Measurement> lookup;
+    private final EntryKeys keys;
     private final Memo memo;
+    private final Drawer<NightCourses.Courses> courses;
 
     /** @param lookup measures a file or finds it measured */
     public EntrySheets(Journal journal, Function<Path, Measurement> lookup) {
@@ -42,9 +52,51 @@ public final class EntrySheets {
         this.journal = journal;
         this.tops = tops(journal);
         this.lookup = lookup;
+        this.keys = new EntryKeys(journal, tops);
+        this.courses = memo.drawer("courses", NightCourses.Courses.PACKING);
     }
 
+    /** Sheets of all entries, in their order. Files are measured where nothing is kept of their entry. */
+    public List<EntrySheet> all(Consumer<Collection<Path>> measuring) {
+        List<Entry> entries = journal.entries();
+        List<Optional<EntrySheet>> kept =
+                entries.parallelStream().map(this::kept).toList();
+        Set<Path> wanted = new LinkedHashSet<>();
+        for (int i = 0; i < entries.size(); i++) {
+            if (kept.get(i).isEmpty()) {
+                wanted.addAll(entries.get(i).frames());
+                entries.get(i).stack().ifPresent(wanted::add);
+            }
+        }
+        measuring.accept(wanted);
+        return IntStream.range(0, entries.size())
+                .parallel()
+                .mapToObj(i -> kept.get(i).orElseGet(() -> of(entries.get(i))))
+                .toList();
+    }
+
+    private Optional<EntrySheet> kept(Entry entry) {
+        String key = keys.of(entry);
+        return memo.find(KIND, EntrySummary.PACKING, key).map(summary -> sheet(entry, key, summary));
+    }
+
+    /** The sheet; its files are measured where that was not done. */
     public EntrySheet of(Entry entry) {
+        Whole whole = whole(entry);
+        boolean known =
+                whole.files().all().allMatch(f -> !f.measurement().content().isEmpty());
+        String key = known ? keys.of(entry) : "";
+        memo.recall(KIND, EntrySummary.PACKING, key, whole::summary);
+        return sheet(entry, key, whole.summary());
+    }
+
+    private EntrySheet sheet(Entry entry, String key, EntrySummary summary) {
+        return EntrySheet.kept(entry, key, summary, () -> whole(entry).files());
+    }
+
+    private record Whole(EntrySummary summary, EntryFiles files) {}
+
+    private Whole whole(Entry entry) {
         FrameSheets measured = new FrameSheets(entry, tops, lookup);
         List<FrameSheet> bareFrames = measured.frames();
         Optional<FrameSheet> bareStack = measured.stack();
@@ -55,27 +107,23 @@ public final class EntrySheets {
         List<FrameSheet> frames =
                 bareFrames.stream().map(f -> f.withRigScale(rigScale)).toList();
         Optional<FrameSheet> stack = bareStack.map(s -> s.withRigScale(rigScale));
-        List<FrameSheet> files = Stream.concat(frames.stream(), stack.stream()).toList();
         Exposures exposures = new Exposures(entry, frames, stack);
 
         List<Problem> problems = new ArrayList<>();
-        files.forEach(f -> problems.addAll(troubles(entry, f)));
+        List<FrameSheet> all = Stream.concat(frames.stream(), stack.stream()).toList();
+        all.forEach(f -> problems.addAll(troubles(entry, f)));
         Map<Figure, Fact<Quantity>> figures = figures(entry, frames, stack, rig, exposures, problems);
         Optional<FrameSheet> shown =
                 stack.filter(s -> s.measurement().readable()).or(() -> sharpest(frames));
         figures.putAll(ShownFigures.of(shown));
-        return new EntrySheet(
-                entry,
-                target(entry, files),
-                nights.first(),
-                nights.all(),
+        EntryFiles files = new EntryFiles(
                 exposures.byFilter(),
                 figures,
                 frames,
                 stack,
                 shown,
-                NightCourses.of(frames, site(entry), memo),
-                problems);
+                NightCourses.of(entry.slug(), frames, site(entry), courses));
+        return new Whole(EntrySummary.of(target(entry, all), nights.first(), nights.all(), files, problems), files);
     }
 
     private static Map<Figure, Fact<Quantity>> figures(

@@ -12,8 +12,8 @@ final class Headroom {
     private static final int UNIT = 1 << 20;
     /** Share of the memory that files may take. */
     private static final double SHARE = 0.8;
-    /** A pixel of three colours in two bytes each, as decoded and as kept. */
-    private static final int BYTES_A_PIXEL = 12;
+    /** Memory of a picture while it is measured, over that of its pixels. */
+    private static final double MEASURED = 1.5;
     /** Memory over the file's length: its pixels, and four times as many where it is compressed. */
     private static final int PLAIN = 2;
 
@@ -51,7 +51,7 @@ final class Headroom {
 
     private static long bytes(Path file) {
         if (Meter.isPicture(file)) {
-            return BYTES_A_PIXEL * PictureFile.pixels(file).orElse(0);
+            return (long) (MEASURED * PictureFile.memory(file));
         }
         try {
             String name = file.getFileName().toString();

@@ -1,6 +1,7 @@
 package noctuary.measure;
 
 import java.io.IOException;
+import java.lang.ref.SoftReference;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -14,7 +15,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
-import noctuary.keep.Memo;
 import noctuary.stars.Star;
 import noctuary.stars.StarField;
 
@@ -23,24 +23,16 @@ public final class MeasuredFiles {
     /** Files in memory at once. */
     private static final int AT_ONCE = 2;
 
-    private static final String KIND = "measured-" + Meter.ENGINE;
-
     private final ContentIndex index;
     private final MeasurementCache cache;
-    private final Memo memo;
-    private final Map<Path, Measurement> measurements = new ConcurrentHashMap<>();
+    private final Map<Path, SoftReference<Measurement>> measurements = new ConcurrentHashMap<>();
+    private final Map<Path, Measurement> unidentified = new ConcurrentHashMap<>();
     private final AtomicInteger fresh = new AtomicInteger();
     private final Headroom headroom = new Headroom(Runtime.getRuntime().maxMemory());
 
     /** @param folder the cache's folder, made when needed */
     public MeasuredFiles(Path folder) {
-        this(folder, Memo.NONE);
-    }
-
-    /** @param memo keeps what is wanted of every file together */
-    public MeasuredFiles(Path folder, Memo memo) {
-        this.memo = memo;
-        this.index = new ContentIndex(folder.resolve("files.tsv"));
+        this.index = new ContentIndex(folder.resolve("files"));
         this.cache = new MeasurementCache(folder.resolve("measured"));
     }
 
@@ -49,10 +41,10 @@ public final class MeasuredFiles {
         ExecutorService workers = Executors.newFixedThreadPool(AT_ONCE);
         try {
             Map<Path, Future<Measurement>> waiting = new LinkedHashMap<>();
-            List.copyOf(files).forEach(file -> waiting.computeIfAbsent(file, f -> workers.submit(() -> find(f))));
+            List.copyOf(files).forEach(file -> waiting.computeIfAbsent(file, f -> workers.submit(() -> of(f))));
             int done = 0;
             for (Map.Entry<Path, Future<Measurement>> each : waiting.entrySet()) {
-                measurements.put(each.getKey(), each.getValue().get());
+                each.getValue().get();
                 progress.accept(++done);
             }
         } catch (InterruptedException e) {
@@ -65,9 +57,20 @@ public final class MeasuredFiles {
         }
     }
 
-    /** The file's measurement, made now if it was not asked for before. */
+    /** The file's measurement, made now if it is not kept. */
     public Measurement of(Path file) {
-        return measurements.computeIfAbsent(file, this::find);
+        SoftReference<Measurement> held = measurements.get(file);
+        Measurement before = held == null ? unidentified.get(file) : held.get();
+        if (before != null) {
+            return before;
+        }
+        Measurement found = find(file);
+        if (found.content().isEmpty()) {
+            unidentified.put(file, found);
+        } else {
+            measurements.put(file, new SoftReference<>(found));
+        }
+        return found;
     }
 
     /** Identity of the file's bytes; empty when it cannot be read. */
@@ -91,15 +94,12 @@ public final class MeasuredFiles {
             return headroom.with(file, () -> Meter.measure(file));
         }
         String content = digest.get();
-        return memo.recall(KIND, BareMeasurement.PACKING, content, () -> BareMeasurement.of(whole(file, content)))
+        return cache.find(content)
+                .orElseGet(() -> {
+                    fresh.incrementAndGet();
+                    return BareMeasurement.of(measured(file, content));
+                })
                 .whole(() -> stars(file, content));
-    }
-
-    private Measurement whole(Path file, String content) {
-        return cache.find(content).orElseGet(() -> {
-            fresh.incrementAndGet();
-            return measured(file, content);
-        });
     }
 
     private Measurement measured(Path file, String content) {
@@ -109,10 +109,8 @@ public final class MeasuredFiles {
     }
 
     private List<Star> stars(Path file, String content) {
-        return cache.find(content)
-                .orElseGet(() -> measured(file, content))
-                .field()
-                .map(StarField::stars)
-                .orElse(List.of());
+        return cache.stars(content)
+                .orElseGet(() ->
+                        measured(file, content).field().map(StarField::stars).orElse(List.of()));
     }
 }

@@ -15,7 +15,7 @@ import noctuary.entry.Site;
 import noctuary.fits.Cited;
 import noctuary.fits.FrameHeader;
 import noctuary.keep.Digest;
-import noctuary.keep.Memo;
+import noctuary.keep.Drawer;
 import noctuary.keep.Packing;
 import noctuary.sky.Night;
 import noctuary.stars.StarField;
@@ -29,19 +29,19 @@ final class NightCourses {
         this.site = site;
     }
 
-    private record Courses(List<NightCourse> all) {
+    record Courses(List<NightCourse> all) {
         static final Packing<Courses> PACKING = Packing.of(Courses.class);
     }
 
-    /** As {@link #of(List, Optional)}, from {@code memo} where all files are known to it. */
-    static List<NightCourse> of(List<FrameSheet> frames, Optional<Site> site, Memo memo) {
+    /** As {@link #of(List, Optional)}, from {@code kept} where all files are known to it. */
+    static List<NightCourse> of(String slug, List<FrameSheet> frames, Optional<Site> site, Drawer<Courses> kept) {
         Digest key = new Digest().text(site.map(Site::toString).orElse(""));
         frames.forEach(f -> key.text(f.name())
                 .text(f.measurement().content())
                 .text(f.report().imageScale().toString())
                 .text(f.notCounted().orElse("")));
         boolean known = frames.stream().noneMatch(f -> f.measurement().content().isEmpty());
-        return memo.recall("courses", Courses.PACKING, known ? key.hex() : "", () -> new Courses(of(frames, site)))
+        return kept.recall(slug, known ? key.hex() : "", () -> new Courses(of(frames, site)))
                 .all();
     }
 

@@ -6,14 +6,13 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import noctuary.keep.KeptFile;
 
 /** Noise against time, kept by the identity of the frames and the engines. Whatever is damaged costs time only. */
 final class NoiseCache {
@@ -32,7 +31,7 @@ final class NoiseCache {
     /** @param digests of the frames, in the order in which they were combined */
     Optional<Kept> find(List<String> digests) {
         try {
-            return Optional.of(JSON.readValue(Files.readAllBytes(place(digests)), Kept.class))
+            return Optional.of(JSON.readValue(KeptFile.readSummed(place(digests)), Kept.class))
                     .filter(kept -> kept.engines().equals(ENGINES));
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
@@ -41,14 +40,9 @@ final class NoiseCache {
 
     void keep(List<String> digests, Optional<NoiseOverTime> course) {
         try {
-            Files.createDirectories(folder);
-            Path draft = Files.createTempFile(folder, "draft", ".tmp");
-            Files.write(draft, JSON.writeValueAsBytes(new Kept(ENGINES, course)));
-            Files.move(draft, place(digests), StandardCopyOption.ATOMIC_MOVE);
+            KeptFile.writeSummed(place(digests), JSON.writeValueAsBytes(new Kept(ENGINES, course)));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("noise against time must be writable", e);
-        } catch (IOException e) {
-            return;
         }
     }
 
@@ -56,7 +50,7 @@ final class NoiseCache {
         try {
             MessageDigest sha = MessageDigest.getInstance("SHA-256");
             byte[] all = String.join(" ", digests).getBytes(StandardCharsets.UTF_8);
-            return folder.resolve(HexFormat.of().formatHex(sha.digest(all)) + ".json");
+            return folder.resolve(HexFormat.of().formatHex(sha.digest(all)) + ".kept");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }

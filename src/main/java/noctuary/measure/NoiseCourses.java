@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import noctuary.keep.Memo;
+import noctuary.keep.Packing;
 
 /** Noise against time of entries with single frames, combined now or found in the cache. */
 public final class NoiseCourses {
@@ -17,15 +19,31 @@ public final class NoiseCourses {
 
     private final MeasuredFiles files;
     private final NoiseCache cache;
+    private final Memo memo;
 
     /** @param folder the cache's folder, made when needed */
     public NoiseCourses(MeasuredFiles files, Path folder) {
+        this(files, folder, Memo.NONE);
+    }
+
+    /** @param memo keeps what is wanted of every entry */
+    public NoiseCourses(MeasuredFiles files, Path folder, Memo memo) {
         this.files = files;
         this.cache = new NoiseCache(folder.resolve("noise"));
+        this.memo = memo;
+    }
+
+    private record Found(Optional<NoiseOverTime> course) {
+        static final Packing<Found> PACKING = Packing.of(Found.class);
     }
 
     /** Absent with fewer than four frames of one kind whose stars match, and whenever combining fails. */
     public Optional<NoiseOverTime> of(EntrySheet sheet) {
+        return memo.recall("noise", Found.PACKING, sheet.key(), () -> new Found(read(sheet)))
+                .course();
+    }
+
+    private Optional<NoiseOverTime> read(EntrySheet sheet) {
         List<FrameSheet> alike = alike(sheet);
         if (alike.size() < FEWEST) {
             return Optional.empty();

@@ -24,6 +24,7 @@ final class PictureMeter {
                     "stars",
                     "a stretched picture: star widths are those of the picture, not of the sky",
                     "compare it only with pictures stretched alike"));
+            picture.conversion().ifPresent(how -> troubles.add(new Trouble("colours", how, "save it as RGB")));
             StarField.Conditions conditions =
                     new StarField.Conditions(Optional.empty(), OptionalDouble.of(picture.white()));
             return Meter.of(Kind.PICTURE, picture.planes(), conditions, Optional.empty(), "", troubles);

@@ -11,13 +11,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import noctuary.entry.Slug;
-import noctuary.keep.Digest;
 import noctuary.keep.Memo;
-import noctuary.keep.Packing;
-import noctuary.match.Alignment;
 import noctuary.measure.TargetSheet.Attempt;
 import noctuary.sky.Catalogue;
-import noctuary.stars.Star;
 
 /** Makes the sheets of the targets: attempts on one object, laid on each other by their stars. */
 public final class TargetSheets {
@@ -26,10 +22,6 @@ public final class TargetSheets {
             .thenComparing(e -> e.entry().slug());
 
     private TargetSheets() {}
-
-    private record Found(Optional<Alignment> alignment) {
-        static final Packing<Found> PACKING = Packing.of(Found.class);
-    }
 
     public static List<TargetSheet> of(List<EntrySheet> entries) {
         return of(entries, Memo.NONE);
@@ -44,49 +36,59 @@ public final class TargetSheets {
                     .ifPresent(name -> groups.computeIfAbsent(Catalogue.canonicalName(name), k -> new ArrayList<>())
                             .add(entry));
         }
+        SkyMatches matches = new SkyMatches(memo);
         List<TargetSheet> sheets = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        groups.forEach((name, attempts) -> sheets.add(sheet(id(name, ids), name, attempts, memo)));
+        groups.forEach((name, attempts) -> sheets.add(sheet(id(name, ids), name, attempts, matches)));
         return sheets;
     }
 
-    private static TargetSheet sheet(String id, String name, List<EntrySheet> attempts, Memo memo) {
+    private static TargetSheet sheet(String id, String name, List<EntrySheet> attempts, SkyMatches matches) {
         List<EntrySheet> ordered = attempts.stream().sorted(OLDEST_FIRST).toList();
-        EntrySheet reference = ordered.stream()
-                .max(Comparator.comparingInt(e -> stars(e).size()))
-                .orElseThrow();
+        EntrySheet reference = reference(ordered, matches);
         return new TargetSheet(
                 id,
                 name,
                 reference.entry().slug(),
-                ordered.stream().map(e -> attempt(e, reference, memo)).toList());
+                ordered.stream().map(e -> attempt(e, reference, matches)).toList());
     }
 
-    private static Attempt attempt(EntrySheet entry, EntrySheet reference, Memo memo) {
+    /** Of those that show stars; the oldest where none does. */
+    private static EntrySheet reference(List<EntrySheet> ordered, SkyMatches matches) {
+        List<EntrySheet> candidates = ordered.stream()
+                .filter(e -> count(e) > 0)
+                .sorted(Comparator.comparingInt(e -> -count(e)))
+                .toList();
+        return SkyReference.choose(candidates, reference -> (int) candidates.stream()
+                        .filter(e ->
+                                e != reference && match(e, reference, matches).isPresent())
+                        .count())
+                .orElse(ordered.get(0));
+    }
+
+    private static Attempt attempt(EntrySheet entry, EntrySheet reference, SkyMatches matches) {
         String slug = entry.entry().slug();
         if (entry == reference) {
-            int all = stars(entry).size();
+            int all = count(entry);
             return all == 0
                     ? unmatched(slug)
                     : new Attempt(slug, all, OptionalDouble.of(0), OptionalDouble.of(1), OptionalDouble.of(0), false);
         }
-        String key = content(entry).isEmpty() || content(reference).isEmpty()
-                ? ""
-                : new Digest().text(content(entry)).text(content(reference)).hex();
-        Optional<Alignment> found = memo.recall(
-                        "alignments",
-                        Found.PACKING,
-                        key,
-                        () -> new Found(Alignment.find(stars(entry), stars(reference))))
-                .alignment();
-        return found.map(a -> new Attempt(
+        return match(entry, reference, matches)
+                .map(m -> new Attempt(
                         slug,
-                        a.matched(),
-                        OptionalDouble.of(a.rmsPx()),
-                        OptionalDouble.of(a.scale()),
-                        OptionalDouble.of(a.rotationDeg()),
-                        a.mirrored()))
+                        m.matched(),
+                        OptionalDouble.of(m.rmsPx()),
+                        OptionalDouble.of(m.scale()),
+                        OptionalDouble.of(m.rotationDeg()),
+                        m.mirrored()))
                 .orElseGet(() -> unmatched(slug));
+    }
+
+    private static Optional<SkyMatch> match(EntrySheet entry, EntrySheet reference, SkyMatches matches) {
+        return count(entry) == 0 || count(reference) == 0
+                ? Optional.empty()
+                : matches.of(content(entry), () -> measured(entry), content(reference), () -> measured(reference));
     }
 
     private static Attempt unmatched(String slug) {
@@ -94,11 +96,15 @@ public final class TargetSheets {
     }
 
     private static String content(EntrySheet entry) {
-        return entry.shown().map(f -> f.measurement().content()).orElse("");
+        return entry.shownFile().map(ShownFile::content).orElse("");
     }
 
-    private static List<Star> stars(EntrySheet entry) {
-        return entry.shown().map(FrameSheet::stars).orElse(List.of());
+    private static int count(EntrySheet entry) {
+        return entry.shownFile().map(ShownFile::stars).orElse(0);
+    }
+
+    private static Measurement measured(EntrySheet entry) {
+        return entry.shown().orElseThrow().measurement();
     }
 
     /** A name that can stand in an address, and that no target before bears. */

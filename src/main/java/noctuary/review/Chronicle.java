@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import noctuary.entry.Journal;
 import noctuary.entry.Site;
+import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
 
@@ -20,8 +21,9 @@ import noctuary.measure.RigSheet;
  * @param nights by date
  */
 record Chronicle(Journal journal, Map<String, RigSheet> rigs, List<EntryNight> nights) {
-    static Chronicle of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs) {
-        return new Chronicle(journal, rigs, new EntryNights(journal, rigs).of(entries));
+    /** @param memo keeps what nights tell */
+    static Chronicle of(Journal journal, List<EntrySheet> entries, Map<String, RigSheet> rigs, Memo memo) {
+        return new Chronicle(journal, rigs, new EntryNights(journal, rigs, memo).of(entries));
     }
 
     List<EntryNight> where(Predicate<EntryNight> wanted) {

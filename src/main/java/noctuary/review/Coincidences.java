@@ -36,7 +36,7 @@ final class Coincidences {
         }
         all.unlike("Filters", n -> n.filter().isEmpty() ? "none told" : n.filter())
                 .ifPresent(sentences::add);
-        all.unlike("Files", n -> n.files().isEmpty() ? "none" : n.stacked() ? "stacks" : "single frames")
+        all.unlike("Files", n -> n.fileCount() == 0 ? "none" : n.stacked() ? "stacks" : "single frames")
                 .ifPresent(sentences::add);
         sentences.add(all.targets());
         sentences.add(all.dates());

@@ -72,30 +72,29 @@ final class Depths {
     }
 
     private static boolean usable(EntryNight night) {
-        return !night.target().isEmpty() && !night.files().isEmpty();
+        return !night.target().isEmpty() && night.fileCount() > 0;
     }
 
     private static Optional<DepthPair> pair(EntryNight before, EntryNight after, Memo memo) {
-        FrameSheet a = richest(before);
-        FrameSheet b = richest(after);
-        String contents = a.measurement().content() + b.measurement().content();
-        boolean known = contents.length() == 2 * a.measurement().content().length() && !contents.isEmpty();
-        Digest key = new Digest().text(contents);
+        String a = richest(before).content();
+        String b = richest(after).content();
+        boolean known = !a.isEmpty() && !b.isEmpty();
+        Digest key = new Digest().text(a + b);
         Stream.of(before, after)
                 .forEach(n -> key.text(n.slug()).text(n.target()).text(n.filter()));
-        return memo.recall("depths", Found.PACKING, known ? key.hex() : "", () -> new Found(laid(before, after, a, b)))
+        return memo.recall("depths", Found.PACKING, known ? key.hex() : "", () -> new Found(laid(before, after)))
                 .laid()
                 .map(laid -> laid.of(before, after));
     }
 
-    private static Optional<Laid> laid(EntryNight before, EntryNight after, FrameSheet a, FrameSheet b) {
+    private static Optional<Laid> laid(EntryNight before, EntryNight after) {
+        FrameSheet a = before.files().get(richest(before).at());
+        FrameSheet b = after.files().get(richest(after).at());
         return Match.find(a.stars(), b.stars()).map(match -> laid(before, after, a, b, match));
     }
 
-    private static FrameSheet richest(EntryNight night) {
-        return night.files().stream()
-                .reduce((x, y) -> y.stars().size() > x.stars().size() ? y : x)
-                .orElseThrow();
+    private static NightTraits.Richest richest(EntryNight night) {
+        return night.traits().richest().orElseThrow();
     }
 
     private static Laid laid(EntryNight before, EntryNight after, FrameSheet a, FrameSheet b, Match match) {

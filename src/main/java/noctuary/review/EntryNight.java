@@ -6,31 +6,54 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import noctuary.entry.Typed;
 import noctuary.measure.EntrySheet;
-import noctuary.measure.FrameReport;
 import noctuary.measure.FrameSheet;
 import noctuary.measure.RigSheet;
-import noctuary.sky.Catalogue;
 
 /**
  * What one night gave an entry: the smallest thing that a review counts.
  *
- * @param files counted frames of that night; the stack where there are none; empty when both are gone
- * @param exposureSeconds in all; absent when nothing tells it
+ * @param traits what its files tell
  * @param rigSheet absent when the entry names no rig
  * @param state that rig as it was that night
- * @param first whether it is the entry's first night, to which belongs what the note says of the whole entry
  */
 public record EntryNight(
-        EntrySheet sheet,
-        LocalDate night,
-        List<FrameSheet> files,
-        OptionalDouble exposureSeconds,
-        NightSky sky,
-        Optional<RigSheet> rigSheet,
-        Optional<RigSheet.State> state,
-        boolean first) {
-    public EntryNight {
-        files = List.copyOf(files);
+        EntrySheet sheet, NightTraits traits, Optional<RigSheet> rigSheet, Optional<RigSheet.State> state) {
+
+    public LocalDate night() {
+        return traits.night();
+    }
+
+    /** Counted frames of that night; the stack where there are none; empty when both are gone. */
+    List<FrameSheet> files() {
+        return traits.files().stream()
+                .map(at -> at == NightTraits.STACK
+                        ? sheet.stack().orElseThrow()
+                        : sheet.frames().get(at))
+                .toList();
+    }
+
+    /** How many files those are. */
+    public int fileCount() {
+        return traits.files().size();
+    }
+
+    /** In all; absent when nothing tells it. */
+    public OptionalDouble exposureSeconds() {
+        return traits.exposureSeconds();
+    }
+
+    public NightSky sky() {
+        return traits.sky();
+    }
+
+    /** Whether it is the entry's first night, to which belongs what the note says of the whole entry. */
+    public boolean first() {
+        return traits.first();
+    }
+
+    /** What it tells of a measure. */
+    Reading reading(Measure measure) {
+        return traits.readings().get(measure.id());
     }
 
     public String slug() {
@@ -49,31 +72,16 @@ public record EntryNight(
 
     /** One spelling for the same object; empty when not known. */
     public String target() {
-        return sheet.target().map(Catalogue::canonicalName).orElse("");
+        return traits.target();
     }
 
     /** Filters of the files, or as typed, joined; empty when none is told. */
     public String filter() {
-        List<String> told = files.stream()
-                .flatMap(f -> f.report().filter().stream())
-                .distinct()
-                .sorted()
-                .toList();
-        if (!files.isEmpty()) {
-            return String.join(", ", told);
-        }
-        return String.join(
-                ", ",
-                sheet.entry().exposure().stream()
-                        .map(e -> e.value().filter())
-                        .filter(f -> !f.isEmpty())
-                        .distinct()
-                        .sorted()
-                        .toList());
+        return traits.filter();
     }
 
     /** Whether the pixels are those of a combined file. */
     public boolean stacked() {
-        return files.stream().anyMatch(f -> f.report().kind() != FrameReport.Kind.SINGLE);
+        return traits.stacked();
     }
 }

@@ -52,12 +52,12 @@ record Evidence(List<MeasureNights> measures, List<AbsentMeasure> absent) {
         Stream<EntryNight> further = gauge.ofLight() ? side.alikeInLight().stream() : Stream.empty();
         return Stream.concat(side.nights().stream(), further)
                 .sorted(Comparator.comparing(EntryNight::night).thenComparing(EntryNight::slug))
-                .filter(n -> gauge.read().apply(n).value().isPresent())
+                .filter(n -> n.reading(gauge.measure()).value().isPresent())
                 .toList();
     }
 
     private static List<NightValue> values(Gauge gauge, List<EntryNight> nights) {
-        return nights.stream().map(n -> value(n, gauge.read().apply(n))).toList();
+        return nights.stream().map(n -> value(n, n.reading(gauge.measure()))).toList();
     }
 
     private static NightValue value(EntryNight night, Reading reading) {
@@ -75,12 +75,12 @@ record Evidence(List<MeasureNights> measures, List<AbsentMeasure> absent) {
         if (before) {
             change.before()
                     .nights()
-                    .forEach(n -> reasons.add(gauge.read().apply(n).why()));
+                    .forEach(n -> reasons.add(n.reading(gauge.measure()).why()));
         }
         if (after) {
             change.after()
                     .nights()
-                    .forEach(n -> reasons.add(gauge.read().apply(n).why()));
+                    .forEach(n -> reasons.add(n.reading(gauge.measure()).why()));
         }
         String where = before && after ? "on either side" : before ? "before" : "after";
         return sentence(reasons.isEmpty() ? "no nights " + where : String.join("; ", reasons) + " (" + where + ")");

@@ -87,7 +87,7 @@ final class Gauges {
                         .amongFilters()
                         .ofLightAlone(),
                 Gauge.of(BACKGROUND_NOISE, SkyReadings::noiseAdu)
-                        .amongAlike("filter, gain and exposure", SkyReadings::recipe)
+                        .amongAlike("filter, gain and exposure", n -> n.traits().recipe())
                         .ofLightAlone());
     }
 
@@ -111,7 +111,7 @@ final class Gauges {
     private static Optional<String> pixels(Change change) {
         boolean arcsec = Stream.of(change.before(), change.after())
                 .allMatch(side -> side.nights().stream()
-                        .anyMatch(n -> StarReadings.fwhmArcsec(n).value().isPresent()));
+                        .anyMatch(n -> n.reading(FWHM_ARCSEC).value().isPresent()));
         return arcsec ? Optional.of(SAID_IN_ARCSEC) : betweenRigs(change, UNLIKE_PIXELS);
     }
 

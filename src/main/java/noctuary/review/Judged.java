@@ -1,6 +1,7 @@
 package noctuary.review;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import noctuary.keep.Memo;
 import noctuary.keep.Packing;
@@ -8,15 +9,24 @@ import noctuary.keep.Packing;
 /** Verdicts as they are kept: they follow from what changed and from the nights' values alone. */
 record Judged(List<MeasureReview> measures) {
     private static final Packing<Judged> PACKING = Packing.of(Judged.class);
+    private static final String KIND = "verdicts";
 
     private record Asked(List<Influence> changed, List<MeasureNights> measures) {
         static final Packing<Asked> PACKING = Packing.of(Asked.class);
     }
 
+    /** What the verdicts follow from, in one word. */
+    static String key(Set<Influence> changed, List<MeasureNights> measures) {
+        return Asked.PACKING.digest(new Asked(changed.stream().sorted().toList(), measures));
+    }
+
     /** As {@link Judgement#of}, from {@code memo} where it was asked before. */
     static List<MeasureReview> of(Set<Influence> changed, List<MeasureNights> measures, Memo memo) {
-        String key = Asked.PACKING.digest(new Asked(changed.stream().sorted().toList(), measures));
-        return memo.recall("verdicts", PACKING, key, () -> new Judged(Judgement.of(changed, measures)))
+        return memo.recall(KIND, PACKING, key(changed, measures), () -> new Judged(Judgement.of(changed, measures)))
                 .measures();
+    }
+
+    static Optional<List<MeasureReview>> find(String key, Memo memo) {
+        return memo.find(KIND, PACKING, key).map(Judged::measures);
     }
 }

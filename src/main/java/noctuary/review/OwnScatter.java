@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import noctuary.measure.FrameReport;
+import noctuary.measure.FrameSheet;
 
 /**
  * How much a keeper's values scatter, as a share of them: the pooled standard deviation of their logarithms about the
@@ -28,14 +29,20 @@ final class OwnScatter {
         Stream.of(change.before(), change.after())
                 .flatMap(side -> side.nights().stream())
                 .filter(n -> !n.stacked())
-                .forEach(n -> groups.add(n.files().stream()
-                        .flatMap(f -> f.report().stars().stream())
-                        .map(FrameReport.Stars::fwhmPx)
-                        .map(FrameReport.Spread::median)
-                        .filter(OptionalDouble::isPresent)
-                        .mapToDouble(m -> Math.log(m.getAsDouble()))
-                        .toArray()));
+                .forEach(n -> groups.add(
+                        n.traits().widths().stream().mapToDouble(Math::log).toArray()));
         return pooled(groups);
+    }
+
+    /** Median FWHM of each file that has one, px. */
+    static List<Double> widths(List<FrameSheet> files) {
+        return files.stream()
+                .flatMap(f -> f.report().stars().stream())
+                .map(FrameReport.Stars::fwhmPx)
+                .map(FrameReport.Spread::median)
+                .filter(OptionalDouble::isPresent)
+                .map(OptionalDouble::getAsDouble)
+                .toList();
     }
 
     /** Of the differences between the sides of one entry with the same other steps; absent for fewer than three such pairs. */

@@ -17,11 +17,12 @@ final class Readings {
     /** @param why when no file has a value */
     static Reading median(EntryNight night, String why, BiFunction<FrameSheet, FrameSky, OptionalDouble> value) {
         List<Double> known = new ArrayList<>();
-        for (int i = 0; i < night.files().size(); i++) {
-            value.apply(night.files().get(i), night.sky().frames().get(i)).ifPresent(known::add);
+        List<FrameSheet> files = night.files();
+        for (int i = 0; i < files.size(); i++) {
+            value.apply(files.get(i), night.traits().skies().get(i)).ifPresent(known::add);
         }
         if (known.isEmpty()) {
-            return Reading.missing(night.files().isEmpty() ? NO_FILE : why);
+            return Reading.missing(files.isEmpty() ? NO_FILE : why);
         }
         return Reading.of(Robust.median(known.stream().mapToDouble(v -> v).toArray()), known.size());
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 /**
  * A change reviewed.
  *
+ * @param key stands for all that it follows from; empty when that cannot be told
  * @param measures with a value on both sides, each with its verdict
  * @param absent the others, with the reason
  * @param leftOut entries that would belong to a side, but whose night, or that of some frames, nobody tells
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param test for an open question
  */
 public record Review(
+        String key,
         Change change,
         List<MeasureReview> measures,
         List<AbsentMeasure> absent,

@@ -51,7 +51,7 @@ public final class Reviews {
             Map<String, RigSheet> rigs,
             Function<EntrySheet, List<VersionSheet>> versions,
             Memo memo) {
-        return new Reviews(Chronicle.of(journal, entries, rigs), entries, versions, memo);
+        return new Reviews(Chronicle.of(journal, entries, rigs, memo), entries, versions, memo);
     }
 
     /** Ids of the changes, by date. */
@@ -102,21 +102,38 @@ public final class Reviews {
     private Review review(Change change) {
         boolean choice = change.kind() == ChangeKind.CHOICE;
         List<DepthPair> pairs = choice ? List.of() : Depths.of(change, memo);
-        Evidence evidence = choice ? ChoiceEvidence.of(change, versions) : Evidence.of(change, pairs);
-        List<MeasureReview> measures = Judged.of(change.kind().changes(), evidence.measures(), memo);
-        Optional<FairTest> test =
-                measures.stream().filter(m -> m.nights().primary()).findFirst().flatMap(m -> FairTests.of(change, m));
+        String key = choice ? "" : KeptReview.key(change);
+        KeptReview kept = KeptReview.find(key, memo).orElseGet(() -> {
+            KeptReview worked = worked(change, pairs);
+            worked.keep(key, memo);
+            return worked;
+        });
         return new Review(
+                key,
                 change,
-                measures,
-                evidence.absent(),
+                kept.measures(),
+                kept.absent(),
                 leftOut(change),
-                Circumstance.of(change),
-                Loss.of(change),
+                kept.circumstances(),
+                kept.losses(),
                 Coincidences.of(chronicle, change, changes),
                 pairs,
+                kept.foretold(),
+                kept.test());
+    }
+
+    private KeptReview worked(Change change, List<DepthPair> pairs) {
+        Evidence evidence =
+                change.kind() == ChangeKind.CHOICE ? ChoiceEvidence.of(change, versions) : Evidence.of(change, pairs);
+        List<MeasureReview> measures = Judged.of(change.kind().changes(), evidence.measures(), memo);
+        return new KeptReview(
+                Judged.key(change.kind().changes(), evidence.measures()),
+                measures,
+                evidence.absent(),
+                Circumstance.of(change),
+                Loss.of(change),
                 Foretelling.of(change, pairs, evidence.measures()),
-                test);
+                measures.stream().filter(m -> m.nights().primary()).findFirst().flatMap(m -> FairTests.of(change, m)));
     }
 
     /** Entries with one of the rigs, at one of the sites, whose night is not known; and frames without a time. */
@@ -136,10 +153,8 @@ public final class Reviews {
         if (sheet.night().value().isEmpty()) {
             return Optional.of(slug);
         }
-        long frames = sheet.frames().stream()
-                .filter(f -> f.counted() && f.report().taken().isEmpty())
-                .count();
-        return frames == 0 || sheet.courses().isEmpty()
+        int frames = sheet.timeless();
+        return frames == 0
                 ? Optional.empty()
                 : Optional.of(slug + " (" + frames + (frames == 1 ? " frame)" : " frames)"));
     }

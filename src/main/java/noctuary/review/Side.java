@@ -39,7 +39,7 @@ public record Side(String id, String name, List<EntryNight> nights, List<EntryNi
 
     /** Number of files that were measured. */
     public int files() {
-        return nights.stream().mapToInt(n -> n.files().size()).sum();
+        return nights.stream().mapToInt(EntryNight::fileCount).sum();
     }
 
     /** The rig's last state on this side. */

@@ -12,7 +12,7 @@ final class WorkReadings {
 
     static Reading guiding(EntryNight night) {
         return night.sheet()
-                .figure(Figure.GUIDING_RMS)
+                .number(Figure.GUIDING_RMS)
                 .map(q -> Reading.of(q.value(), 1))
                 .filter(r -> night.first())
                 .orElseGet(() -> Reading.missing(night.first() ? "the note does not tell it" : OTHER_NIGHT));

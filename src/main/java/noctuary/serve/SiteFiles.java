@@ -1,6 +1,7 @@
 package noctuary.serve;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -51,7 +52,7 @@ final class SiteFiles {
         }
         try {
             return read(address);
-        } catch (InvalidPathException | java.nio.file.NoSuchFileException e) {
+        } catch (InvalidPathException | FileSystemException e) {
             return Optional.empty();
         }
     }

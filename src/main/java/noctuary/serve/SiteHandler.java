@@ -33,7 +33,7 @@ final class SiteHandler implements HttpHandler {
     private void answer(HttpExchange call) throws IOException {
         String host = call.getRequestHeaders().getFirst("Host");
         String method = call.getRequestMethod();
-        String path = call.getRequestURI().getPath();
+        String path = Optional.ofNullable(call.getRequestURI().getPath()).orElse("");
         if (host == null || !ownNames.contains(host)) {
             send(call, 403, "text/plain; charset=utf-8", text("This site is for this machine alone.\n"));
         } else if (!method.equals("GET") && !method.equals("HEAD")) {

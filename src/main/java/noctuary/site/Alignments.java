@@ -38,7 +38,7 @@ final class Alignments {
     /** Size of the patch on the sky, when the reference's scale is known; else empty. */
     String patch() {
         OptionalDouble scale = ledger.entry(target.reference())
-                .flatMap(sheet -> sheet.figure(Figure.IMAGE_SCALE).value())
+                .flatMap(sheet -> sheet.number(Figure.IMAGE_SCALE))
                 .map(q -> OptionalDouble.of(q.value()))
                 .orElse(OptionalDouble.empty());
         if (scale.isEmpty() || patchWidth == Double.MAX_VALUE) {
@@ -125,9 +125,9 @@ final class Alignments {
         if (attempt.scale().isPresent()) {
             return attempt.scale();
         }
-        Optional<Double> own = sheet.figure(Figure.IMAGE_SCALE).map(q -> q.value());
+        Optional<Double> own = sheet.number(Figure.IMAGE_SCALE).map(q -> q.value());
         Optional<Double> reference = ledger.entry(target.reference())
-                .flatMap(s -> s.figure(Figure.IMAGE_SCALE).map(q -> q.value()));
+                .flatMap(s -> s.number(Figure.IMAGE_SCALE).map(q -> q.value()));
         return own.isPresent() && reference.isPresent()
                 ? OptionalDouble.of(own.get() / reference.get())
                 : OptionalDouble.empty();

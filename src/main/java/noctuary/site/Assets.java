@@ -10,7 +10,8 @@ import java.util.List;
 /** Style sheets and scripts: ours, each replaceable by a file of the same name in the keeper's folder. */
 final class Assets {
     static final List<String> STYLESHEETS = List.of("assets/site.css", "assets/charts.css", "assets/sky.css");
-    static final List<String> SCRIPTS = List.of("assets/site.js", "assets/zoom.js", "assets/sky.js", "assets/stars.js");
+    static final List<String> SCRIPTS =
+            List.of("assets/site.js", "assets/zoom.js", "assets/sky.js", "assets/stars.js", "assets/find.js");
 
     private final Path own;
 

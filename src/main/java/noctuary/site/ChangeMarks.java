@@ -17,8 +17,10 @@ final class ChangeMarks {
      * @param text short, for a chart
      * @param title in full
      * @param page that tells more
+     * @param verdict in words, empty where there is none
+     * @param tone the class that colours it
      */
-    record Mark(LocalDate date, String text, String title, Address page) {}
+    record Mark(LocalDate date, String text, String title, Address page, String verdict, String tone) {}
 
     static List<Mark> of(SiteContent content) {
         return marks(content.reviews());
@@ -59,7 +61,9 @@ final class ChangeMarks {
                         r.change().date().get(),
                         brief(r.change()),
                         ReviewText.title(r.change()),
-                        Address.change(r.change().id())))
+                        Address.change(r.change().id()),
+                        ReviewText.words(r.verdict()),
+                        ReviewText.tone(r.verdict())))
                 .toList();
     }
 }

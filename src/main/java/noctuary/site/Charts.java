@@ -68,7 +68,7 @@ final class Charts {
 
     private Optional<Trend.Point> point(Address here, EntrySheet sheet) {
         Optional<LocalDate> night = sheet.night().value();
-        Optional<Double> width = sheet.figure(Figure.FWHM_ARCSEC).map(q -> q.value());
+        Optional<Double> width = sheet.number(Figure.FWHM_ARCSEC).map(q -> q.value());
         if (night.isEmpty() || width.isEmpty()) {
             return Optional.empty();
         }
@@ -149,7 +149,7 @@ final class Charts {
                 .filter(sheet -> sheet.night().value().isPresent())
                 .map(sheet -> new ExposureGrowth.Attempt(
                         sheet.night().value().orElseThrow(),
-                        sheet.figure(Figure.EXPOSURE).map(q -> q.value()).orElse(0.0) / 3600,
+                        sheet.number(Figure.EXPOSURE).map(q -> q.value()).orElse(0.0) / 3600,
                         rigName(sheet),
                         sheet.entry().title().value(),
                         here.to(Address.entry(sheet.entry().slug()))))

@@ -15,17 +15,20 @@ import noctuary.fact.Problem;
  */
 final class Discretion {
     private static final Pattern ABSOLUTE = Pattern.compile(
-            "(?:\\bfile:/+|(?<![\\w.\\-/:])/|\\b[A-Za-z]:[\\\\/]|\\\\\\\\)(?:[^\\s/\\\\\"'<>|,;:]+[\\\\/])+");
+            "(?:\\bfile:/+|(?<![\\w.\\-/:])/|\\b[A-Za-z]:[\\\\/]|\\\\\\\\)(?:[^\\s/\\\\\"'<>|,;:]++[\\\\/])++");
     /** In quotes a path may hold spaces: all before its last piece, whether it begins at the top, at home or above. */
     private static final Pattern QUOTED = Pattern.compile(
-            "(?<=\")(?:file:|/|~|[A-Za-z]:[\\\\/]|\\\\|(?:[^\"/\\\\]*[\\\\/])*\\.\\.[\\\\/])[^\"\\n]*[\\\\/](?=[^\"\\n]*\")",
+            "(?<=\")(?:file:|/|~|[A-Za-z]:[\\\\/]|\\\\|(?:(?!\\.\\.[\\\\/])[^\"/\\\\]*+[\\\\/])*+\\.\\.[\\\\/])"
+                    + "[^\"\\n]*[\\\\/](?=[^\"\\n]*\")",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern QUOTED_FRAME =
             Pattern.compile("\"[^\"\\n]*\\.(?:fits?|fts|tiff?|png|jpe?g)(?:\\.(?:fz|gz))?\"", Pattern.CASE_INSENSITIVE);
 
+    /** Begins where a word does, so that a word of thousands of letters is gone over once, not from each of them. */
     private static final Pattern FRAME = Pattern.compile(
-            "[^\\s\"'<>|,;()]+\\.(?:fits?|fts|tiff?|png|jpe?g)(?:\\.(?:fz|gz))?\\b", Pattern.CASE_INSENSITIVE);
+            "(?<![^\\s\"'<>|,;()])[^\\s\"'<>|,;()]+\\.(?:fits?|fts|tiff?|png|jpe?g)(?:\\.(?:fz|gz))?\\b",
+            Pattern.CASE_INSENSITIVE);
 
     private static final Pattern FRAME_ENDING =
             Pattern.compile("\\.(?:fits?|fts|tiff?|png|jpe?g)(?:\\.(?:fz|gz))?$", Pattern.CASE_INSENSITIVE);

@@ -13,7 +13,9 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import noctuary.keep.Memo;
 import noctuary.site.page.DownloadsPage;
 import noctuary.site.page.DownloadsPage.Column;
 import noctuary.site.page.Link;
@@ -26,15 +28,17 @@ final class Downloads {
     private final String frames;
     private final int frameCount;
 
-    Downloads(Ledger ledger) throws IOException {
+    /** @param memo keeps the rows of each entry's frames */
+    Downloads(Ledger ledger, Memo memo) throws IOException {
         this.ledger = ledger;
         Tables tables = new Tables(ledger);
         this.frameCount = ledger.content().entries().stream()
-                .mapToInt(sheet -> sheet.frames().size())
+                .mapToInt(sheet -> sheet.entry().frames().size())
                 .sum();
         this.journal = json(new JournalRecords(ledger).journal());
-        this.entries = csv(Columns.ENTRIES, tables.entries());
-        this.frames = csv(Columns.FRAMES, tables.frames());
+        this.entries = csv(Columns.ENTRIES, true, tables.entries());
+        this.frames = Columns.FRAMES.stream().map(Column::name).collect(Collectors.joining(",", "", "\n"))
+                + new FrameLines(ledger, memo).all();
     }
 
     /** Text by path from the top folder. */
@@ -73,9 +77,8 @@ final class Downloads {
                 + "\n";
     }
 
-    /** Row by row: all frames of many years at once do not fit into memory. */
-    private static String csv(List<Column> columns, Stream<Map<String, Object>> rows) throws IOException {
-        CsvSchema.Builder schema = CsvSchema.builder().setUseHeader(true).setLineSeparator("\n");
+    static String csv(List<Column> columns, boolean header, Stream<Map<String, Object>> rows) throws IOException {
+        CsvSchema.Builder schema = CsvSchema.builder().setUseHeader(header).setLineSeparator("\n");
         columns.forEach(column -> schema.addColumn(column.name()));
         StringWriter text = new StringWriter();
         try (SequenceWriter writer = new CsvMapper().writer(schema.build()).writeValues(text)) {

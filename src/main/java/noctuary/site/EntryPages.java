@@ -22,10 +22,13 @@ final class EntryPages {
         this.charts = charts;
     }
 
-    /** @param at position among the entries, newest first */
+    /**
+     * Without its ways to other entries.
+     *
+     * @param at position among the entries, newest first
+     */
     EntryPage page(int at) {
-        List<EntrySheet> entries = ledger.content().entries();
-        EntrySheet sheet = entries.get(at);
+        EntrySheet sheet = ledger.content().entries().get(at);
         Address here = Address.entry(sheet.entry().slug());
         String title = sheet.entry().title().value();
         String target = ledger.targetName(sheet);
@@ -33,7 +36,7 @@ final class EntryPages {
         EntryPictures pictures = new EntryPictures(ledger, here, sheet);
         FrameRows frames = new FrameRows(sheet, ledger.discretion());
         return new EntryPage(
-                heads.of(here, title, description(sheet, target)),
+                heads.of(here, sheet, description(sheet, target)),
                 title,
                 ledger.targetLink(here, sheet),
                 nights(here, sheet),
@@ -41,12 +44,13 @@ final class EntryPages {
                 ledger.siteName(sheet),
                 pictures.hero(),
                 pictures.heroCaption(),
-                NoteBody.under(2, sheet.entry().html()),
+                NoteBody.under(2, sheet.entry().html(), ledger.unshown(here)),
                 glance(sheet),
                 new AdvisedParts(ledger).of(sheet),
                 new FactGroups(facts, sheet).all(),
                 filters(facts, sheet),
                 pictures.stars(),
+                SkyRows.of(ledger, sheet),
                 sheet.frames().size() > 1 ? charts.course(sheet) : null,
                 observations(sheet),
                 DriftText.of(sheet.courses()),
@@ -59,14 +63,24 @@ final class EntryPages {
                         .map(l -> new EntryPage.LessonRow(anchor(l), l.about(), l.todo()))
                         .toList(),
                 new Rows(ledger, here).problems(sheet.problems()),
+                null,
+                null);
+    }
+
+    /** The page with its ways to the entries before and after. */
+    EntryPage turning(EntryPage page, int at) {
+        List<EntrySheet> entries = ledger.content().entries();
+        Address here = Address.entry(entries.get(at).entry().slug());
+        return page.between(
                 at + 1 < entries.size() ? ledger.entryLink(here, entries.get(at + 1)) : null,
                 at > 0 ? ledger.entryLink(here, entries.get(at - 1)) : null);
     }
 
-    private static String description(EntrySheet sheet, String target) {
+    /** In one line, for lists of pages elsewhere. */
+    static String description(EntrySheet sheet, String target) {
         String night =
                 sheet.night().map(date -> ", night of " + Dates.reading(date)).orElse("");
-        String exposure = sheet.figure(Figure.EXPOSURE)
+        String exposure = sheet.number(Figure.EXPOSURE)
                 .map(q -> ", " + Numerals.of(q) + " of exposure")
                 .orElse("");
         return (target.isEmpty() ? "An image" : target) + night + exposure + ".";
@@ -105,9 +119,14 @@ final class EntryPages {
                         Figure.ELLIPTICITY,
                         Figure.IMAGE_SCALE,
                         Figure.BACKGROUND_NOISE)
-                .flatMap(figure -> sheet.figure(figure).map(Numerals::of).stream()
-                        .map(value -> new Labelled(figure.label(), value)))
+                .flatMap(figure -> sheet.number(figure).map(Numerals::of).stream()
+                        .map(value -> new Labelled(glanceLabel(figure, sheet), value)))
                 .toList();
+    }
+
+    private static String glanceLabel(Figure figure, EntrySheet sheet) {
+        String made = figure == Figure.EXPOSURE ? SubExposures.of(sheet) : "";
+        return figure.label() + (made.isEmpty() ? "" : ", " + made);
     }
 
     private static List<EntryPage.FilterRow> filters(Facts facts, EntrySheet sheet) {

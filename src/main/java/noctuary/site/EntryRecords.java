@@ -9,13 +9,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import noctuary.entry.Entry;
 import noctuary.entry.Typed;
-import noctuary.fact.Fact;
-import noctuary.fact.Origin;
-import noctuary.fact.Quantity;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
-import noctuary.measure.FrameReport;
-import noctuary.measure.FrameSheet;
 import noctuary.measure.Observation;
 import noctuary.measure.VersionSheet;
 import noctuary.site.JournalRecord.EntryRecord;
@@ -44,9 +39,9 @@ final class EntryRecords {
                 entry.site().map(Typed::value).orElse(null),
                 number(sheet, Figure.EXPOSURE),
                 byFilter(sheet),
-                sheet.frames().size(),
+                entry.frames().size(),
                 number(sheet, Figure.IMAGE_SCALE),
-                scaleFrom(sheet).orElse(null),
+                sheet.scaleFrom().orElse(null),
                 number(sheet, Figure.FWHM_ARCSEC),
                 number(sheet, Figure.FWHM_PX),
                 number(sheet, Figure.ELLIPTICITY),
@@ -65,7 +60,7 @@ final class EntryRecords {
         Stream<FindingRecord> limits = ledger.advice().findings(sheet.entry().slug()).stream()
                 .map(f -> finding(f.id(), (f.text() + " " + f.settle()).strip(), f.evidence()));
         Stream<FindingRecord> observed = Stream.concat(
-                        sheet.courses().stream().flatMap(c -> c.observations().stream()),
+                        sheet.observations().stream(),
                         ledger.versions(sheet).stream().flatMap(EntryRecords::findings))
                 .map(o -> finding(o.id(), o.text(), o.evidence()));
         return Stream.concat(limits, observed).toList();
@@ -76,31 +71,10 @@ final class EntryRecords {
                 id, ledger.discretion().text(text), ledger.discretion().text(evidence));
     }
 
-    /** {@code wcs}, {@code header optics} or {@code rig}: as the measured file says, else rig when it was typed. */
-    static Optional<String> scaleFrom(EntrySheet sheet) {
-        Fact<Quantity> scale = sheet.figure(Figure.IMAGE_SCALE);
-        if (scale.value().isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<String> measured = sheet.shown()
-                .map(FrameSheet::report)
-                .flatMap(FrameReport::imageScale)
-                .map(FrameReport.Scale::from);
-        return measured.isPresent() ? measured : Optional.of(restsOnTyped(scale) ? "rig" : "header optics");
-    }
-
-    private static boolean restsOnTyped(Fact<Quantity> fact) {
-        Origin origin = ((Fact.Known<Quantity>) fact).reading().origin();
-        return origin instanceof Origin.Typed
-                || origin instanceof Origin.Derived derived
-                        && derived.inputs().stream().anyMatch(input -> input.origin() instanceof Origin.Typed);
-    }
-
     private static Map<String, Double> byFilter(EntrySheet sheet) {
         Map<String, Double> seconds = new LinkedHashMap<>();
-        sheet.exposureByFilter()
-                .forEach((filter, fact) ->
-                        seconds.put(filter, fact.map(Quantity::value).orElse(null)));
+        sheet.secondsByFilter()
+                .forEach((filter, told) -> seconds.put(filter, told.isPresent() ? told.getAsDouble() : null));
         return seconds;
     }
 
@@ -120,9 +94,6 @@ final class EntryRecords {
     }
 
     static OptionalDouble number(EntrySheet sheet, Figure figure) {
-        return sheet.figure(figure)
-                .value()
-                .map(q -> OptionalDouble.of(q.value()))
-                .orElse(OptionalDouble.empty());
+        return sheet.number(figure).map(q -> OptionalDouble.of(q.value())).orElse(OptionalDouble.empty());
     }
 }

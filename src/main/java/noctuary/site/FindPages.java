@@ -3,13 +3,18 @@ package noctuary.site;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.text.Normalizer;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import noctuary.entry.Entry;
+import noctuary.entry.RigNote;
+import noctuary.entry.Typed;
 import noctuary.measure.EntrySheet;
 import noctuary.site.page.FindPage;
 import noctuary.site.page.FindPage.Item;
@@ -23,7 +28,7 @@ final class FindPages {
     private static final int MOST_LETTERS = 1_600;
 
     private static final Comparator<Item> BY_NAME = Comparator.comparing(
-                    (Item item) -> plain(item.link().text()), String.CASE_INSENSITIVE_ORDER)
+                    (Item item) -> plain(item.link().text()), ByName.ORDER)
             .thenComparing(item -> item.link().href());
 
     private final Ledger ledger;
@@ -45,7 +50,7 @@ final class FindPages {
                                 Address.FIND.to(Address.rig(rig.note().id()))),
                         "rig",
                         "",
-                        text(rig.note().html())));
+                        parts(rig.note()) + " " + text(rig.note().html())));
         ledger.content()
                 .reviews()
                 .forEach(r -> add(
@@ -64,10 +69,33 @@ final class FindPages {
                 ledger.targetName(sheet),
                 ledger.rigName(sheet),
                 ledger.siteName(sheet),
-                String.join(" ", sheet.exposureByFilter().keySet()),
+                String.join(" ", sheet.secondsByFilter().keySet()),
+                sheet.night().map(night -> Dates.month(YearMonth.from(night))).orElse(""),
+                lines(entry),
                 text(entry.html()));
         String night = sheet.night().map(Object::toString).orElse("");
         add(ledger.entryLink(Address.FIND, sheet), "entry", night, said);
+    }
+
+    /** What its keys say in words: losses, lessons, changes and steps. */
+    private static String lines(Entry entry) {
+        return Stream.of(
+                        entry.lost().stream().map(lost -> lost.cause() + " " + lost.note()),
+                        entry.lessons().stream().map(lesson -> lesson.about() + " " + lesson.todo()),
+                        entry.changes().stream().map(Typed::value),
+                        entry.versions().stream()
+                                .flatMap(version -> version.steps().stream())
+                                .map(step -> step.choice())
+                                .distinct())
+                .flatMap(words -> words)
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String parts(RigNote rig) {
+        return Stream.of(rig.train().stream(), rig.payload().stream())
+                .flatMap(parts -> parts.map(RigNote.Part::name))
+                .distinct()
+                .collect(Collectors.joining(" ", rig.mountName().orElse("") + " ", ""));
     }
 
     private void add(Link link, String kind, String detail, String said) {
@@ -79,18 +107,26 @@ final class FindPages {
     FindPage page(Heads heads) {
         Map<String, List<Item>> groups = new TreeMap<>();
         items.stream()
+                .filter(item -> !item.kind().equals("entry"))
                 .sorted(BY_NAME)
                 .forEach(item -> groups.computeIfAbsent(letter(item.link().text()), letter -> new ArrayList<>())
                         .add(item));
         return new FindPage(
-                heads.of(
-                        Address.FIND,
-                        "Find",
-                        "Entries, targets, rigs and changes by name, and the words of the notes."),
+                heads.of(Address.FIND, "Find", "Entries by their facts and words; targets, rigs and changes by name."),
                 Address.FIND.to(WORDS),
+                JournalPages.choices(ledger),
+                FindFacts.columns(),
+                entries(),
                 groups.entrySet().stream()
                         .map(e -> new FindPage.Group(e.getKey(), e.getValue()))
                         .toList());
+    }
+
+    private List<FindPage.Row> entries() {
+        Rows rows = new Rows(ledger, Address.FIND);
+        return ledger.content().entries().stream()
+                .map(sheet -> new FindPage.Row(rows.row(sheet), FindFacts.of(sheet)))
+                .toList();
     }
 
     /** A script, because a page opened from a disk may not fetch: rows of name, way, kind, night and words. */

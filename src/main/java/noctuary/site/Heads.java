@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import noctuary.entry.Settings;
+import noctuary.measure.EntrySheet;
 import noctuary.site.page.Head;
 import noctuary.site.page.Link;
 
@@ -12,15 +13,26 @@ final class Heads {
     private static final Map<String, Address> SECTIONS = sections();
 
     private final Settings settings;
+    private final Web web;
     private final List<String> stylesheets;
 
     /** @param stylesheets paths from the top folder */
-    Heads(Settings settings, List<String> stylesheets) {
-        this.settings = settings;
+    Heads(Ledger ledger, List<String> stylesheets) {
+        this.settings = ledger.content().journal().settings();
+        this.web = new Web(ledger);
         this.stylesheets = List.copyOf(stylesheets);
     }
 
     Head of(Address page, String title, String description) {
+        return of(page, title, description, web.of(page));
+    }
+
+    /** For the page of an entry. */
+    Head of(Address page, EntrySheet sheet, String description) {
+        return of(page, sheet.entry().title().value(), description, web.of(page, sheet));
+    }
+
+    private Head of(Address page, String title, String description, Head.Published published) {
         String section =
                 page.path().contains("/") ? page.path().substring(0, page.path().indexOf('/')) : "";
         List<Link> nav = SECTIONS.entrySet().stream()
@@ -37,6 +49,7 @@ final class Heads {
                 settings.title(),
                 settings.keeper().orElse(""),
                 sheets,
+                published,
                 nav);
     }
 

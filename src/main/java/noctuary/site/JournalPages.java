@@ -48,7 +48,7 @@ final class JournalPages {
                 charts.sharpness(here, entries, changes),
                 changes.stream().map(change -> mark(here, change)).toList(),
                 lessons(here),
-                choices(entries),
+                choices(ledger),
                 rows.rows(entries),
                 rows.problems(problems()));
     }
@@ -78,7 +78,8 @@ final class JournalPages {
 
     private JournalPage.ChangeMark mark(Address here, ChangeMarks.Mark change) {
         String href = here.to(change.page());
-        return new JournalPage.ChangeMark(change.date().toString(), Link.of(change.title(), href));
+        return new JournalPage.ChangeMark(
+                change.date().toString(), Link.of(change.title(), href), change.verdict(), change.tone());
     }
 
     private List<Labelled> totals(List<EntrySheet> entries, List<Usage> usage) {
@@ -94,13 +95,15 @@ final class JournalPages {
                 new Labelled(rigs == 1 ? "rig" : "rigs", "" + rigs));
     }
 
-    private JournalPage.Choices choices(List<EntrySheet> entries) {
+    /** What lists of entries can be narrowed to. */
+    static JournalPage.Choices choices(Ledger ledger) {
+        List<EntrySheet> entries = ledger.content().entries();
         return new JournalPage.Choices(
                 Ledger.distinct(entries.stream().map(ledger::targetName).toList()),
                 Ledger.distinct(entries.stream().map(ledger::rigName).toList()),
                 Ledger.distinct(entries.stream().map(ledger::siteName).toList()),
                 Ledger.distinct(entries.stream()
-                        .flatMap(e -> e.exposureByFilter().keySet().stream())
+                        .flatMap(e -> e.secondsByFilter().keySet().stream())
                         .toList()));
     }
 

@@ -1,10 +1,12 @@
 package noctuary.site;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import noctuary.advice.Advice;
 import noctuary.entry.Site;
@@ -102,9 +104,28 @@ final class Ledger {
         return Optional.ofNullable(content.skies().get(target.id()));
     }
 
+    /** Why pictures of the note cannot be shown on its page, by the reference that the page makes. */
+    Map<String, String> unshown(Address page) {
+        String folder = page.path().substring(0, page.path().lastIndexOf('/') + 1);
+        Map<String, String> reasons = new TreeMap<>();
+        content.unshown().forEach((path, why) -> {
+            if (path.startsWith(folder)) {
+                reasons.put(path.substring(folder.length()), why);
+            }
+        });
+        return reasons;
+    }
+
     /** In the order of the note; empty where nothing was compared. */
     List<VersionSheet> versions(EntrySheet sheet) {
         return content.versions().getOrDefault(sheet.entry().slug(), List.of());
+    }
+
+    /** As a reader looks for them. */
+    List<TargetSheet> targets() {
+        return content.targets().stream()
+                .sorted(Comparator.comparing(TargetSheet::name, ByName.ORDER))
+                .toList();
     }
 
     /** Names without repetition, in alphabetical order. */
@@ -112,7 +133,7 @@ final class Ledger {
         return names.stream()
                 .filter(name -> !name.isEmpty())
                 .distinct()
-                .sorted(String.CASE_INSENSITIVE_ORDER.thenComparing(String::compareTo))
+                .sorted(ByName.ORDER)
                 .collect(Collectors.toList());
     }
 }

@@ -74,7 +74,10 @@ final class Numerals {
     private static int decimals(Quantity quantity) {
         int usual = usualDecimals(quantity.unit(), quantity.value());
         double error = quantity.standardError().orElse(0);
-        return error > 0 && error < 0.5 * Math.pow(10, -usual) ? usual + 1 : usual;
+        if (error > 0 && error < 0.5 * Math.pow(10, -usual)) {
+            return usual + 1;
+        }
+        return error > 1 ? Math.min(usual, error < 10 ? 1 : 0) : usual;
     }
 
     private static int usualDecimals(Unit unit, double value) {

@@ -9,12 +9,16 @@ import noctuary.draw.IntervalPlot.Tone;
 import noctuary.review.MeasureReview;
 import noctuary.review.NightValue;
 import noctuary.review.Review;
+import noctuary.review.YearSpan;
 import noctuary.site.page.Drawing;
 
 /** Intervals of a review. A chart with nothing to show is null. */
 final class ReviewCharts {
     /** Share of the value before that the overview still draws. */
     private static final double WIDEST = 1.5;
+
+    /** More nights than that are drawn year by year. */
+    private static final int MOST_ROWS = 48;
 
     private ReviewCharts() {}
 
@@ -67,11 +71,10 @@ final class ReviewCharts {
         }
         double before = m.before().getAsDouble();
         boolean pictures = ReviewText.ofPictures(m);
+        boolean byYear = m.nights().before().size() + m.nights().after().size() > MOST_ROWS;
         List<IntervalPlot.Row> rows = new ArrayList<>();
-        m.nights().before().forEach(n -> rows.add(night(n, before, ReviewText.before(pictures), Tone.OPEN)));
-        m.nights()
-                .after()
-                .forEach(n -> rows.add(night(n, before, ReviewText.after(pictures), ReviewText.tone(m.verdict()))));
+        rows.addAll(rows(m.nights().before(), byYear, before, ReviewText.before(pictures), Tone.OPEN));
+        rows.addAll(rows(m.nights().after(), byYear, before, ReviewText.after(pictures), ReviewText.tone(m.verdict())));
         if (m.shift().isPresent()) {
             rows.add(new IntervalPlot.Row(
                     "Shift",
@@ -84,7 +87,7 @@ final class ReviewCharts {
         String unit = m.nights().measure().unit();
         boolean less = m.nights().measure().lessIsBetter();
         IntervalPlot plot = new IntervalPlot(
-                m.nights().measure().label() + (pictures ? " by entry" : " by night"),
+                m.nights().measure().label() + (byYear ? " by year" : pictures ? " by entry" : " by night"),
                 "against the middle of the " + middle(pictures) + (unit.isEmpty() ? "" : ", " + unit),
                 less ? "better" : "worse",
                 less ? "worse" : "better",
@@ -92,12 +95,31 @@ final class ReviewCharts {
         return Charts.drawing(
                 plot,
                 "nights-" + m.nights().measure().id(),
-                "Every " + (pictures ? "version" : "night") + " against the middle of the " + middle(pictures)
-                        + ", and the shift with its interval.");
+                (byYear
+                                ? "The middle of each year, with the span from the 16th to the 84th percentile of its "
+                                        + (pictures ? "versions" : "nights") + ","
+                                : "Every " + (pictures ? "version" : "night"))
+                        + " against the middle of the " + middle(pictures) + ", and the shift with its interval.");
     }
 
     private static String middle(boolean pictures) {
         return (pictures ? "versions " : "nights ") + ReviewText.before(pictures);
+    }
+
+    private static List<IntervalPlot.Row> rows(
+            List<NightValue> values, boolean byYear, double before, String side, Tone tone) {
+        if (!byYear) {
+            return values.stream().map(n -> night(n, before, side, tone)).toList();
+        }
+        return YearSpan.of(values).stream()
+                .map(year -> new IntervalPlot.Row(
+                        year.year() + ", " + year.values(),
+                        year.median() - before,
+                        orNone(year.low()) - before,
+                        orNone(year.high()) - before,
+                        tone,
+                        side))
+                .toList();
     }
 
     private static IntervalPlot.Row night(NightValue n, double before, String side, Tone tone) {

@@ -25,6 +25,9 @@ import noctuary.site.page.Link;
 
 /** The parts of a review as printed on a page at one address. */
 final class ReviewRows {
+    /** Values listed for each side of a measure. */
+    private static final int MOST_VALUES = 24;
+
     private final Ledger ledger;
     private final Address here;
     private final Review review;
@@ -44,11 +47,9 @@ final class ReviewRows {
                 night.night().toString(),
                 link(night.slug()),
                 night.target(),
-                night.files().isEmpty()
+                night.fileCount() == 0
                         ? "none"
-                        : night.stacked()
-                                ? "stack"
-                                : Numerals.count(night.files().size(), "frame", "frames"),
+                        : night.stacked() ? "stack" : Numerals.count(night.fileCount(), "frame", "frames"),
                 Numerals.fixed(night.sky().airmass(), 2),
                 Numerals.fixed(night.sky().moonMagnitudes(), 2));
     }
@@ -57,8 +58,12 @@ final class ReviewRows {
         Measure measure = m.nights().measure();
         List<ValueRow> values = new ArrayList<>();
         boolean pictures = ReviewText.ofPictures(m);
-        m.nights().before().forEach(n -> values.add(value(ReviewText.before(pictures), measure, n)));
-        m.nights().after().forEach(n -> values.add(value(ReviewText.after(pictures), measure, n)));
+        List<NightValue> before = m.nights().before();
+        List<NightValue> after = m.nights().after();
+        int left = Math.max(0, before.size() - MOST_VALUES);
+        int right = Math.min(after.size(), MOST_VALUES);
+        before.subList(left, before.size()).forEach(n -> values.add(value(ReviewText.before(pictures), measure, n)));
+        after.subList(0, right).forEach(n -> values.add(value(ReviewText.after(pictures), measure, n)));
         return new MeasurePart(
                 measure.id(),
                 measure.label(),
@@ -69,7 +74,15 @@ final class ReviewRows {
                 middles(m),
                 ReviewGrounds.of(m),
                 ReviewCharts.nights(m),
-                values);
+                values,
+                leftOut(left + after.size() - right));
+    }
+
+    private static String leftOut(int nights) {
+        return nights == 0
+                ? ""
+                : "The " + MOST_VALUES + " nearest to the change on either side; " + nights
+                        + " further from it stand on the pages of their entries.";
     }
 
     private static String middles(MeasureReview m) {

@@ -57,7 +57,7 @@ final class RigPages {
                 heads.of(here, note.name().value(), note.name().value() + ": train, arithmetic, checks and results."),
                 note.name().value(),
                 use(note),
-                NoteBody.under(2, note.html()),
+                NoteBody.under(2, note.html(), ledger.unshown(here)),
                 new TrainChart(latest).drawing(),
                 parts.train(),
                 latest.facts().stream()

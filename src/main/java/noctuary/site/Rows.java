@@ -23,11 +23,11 @@ final class Rows {
                 ledger.targetLink(page, sheet),
                 ledger.rigLink(page, sheet),
                 ledger.siteName(sheet),
-                sheet.exposureByFilter().keySet().stream()
+                sheet.secondsByFilter().keySet().stream()
                         .filter(filter -> !filter.isEmpty())
                         .toList(),
                 sheet.night().map(Object::toString).orElse(""),
-                sheet.figure(Figure.EXPOSURE)
+                sheet.number(Figure.EXPOSURE)
                         .map(q -> Numerals.hours(q.value()))
                         .orElse(""),
                 number(sheet, Figure.FWHM_ARCSEC, 2),
@@ -60,9 +60,9 @@ final class Rows {
         return String.join(
                 " · ",
                 List.of(
-                                sheet.figure(Figure.EXPOSURE).map(Numerals::of).orElse(""),
+                                sheet.number(Figure.EXPOSURE).map(Numerals::of).orElse(""),
                                 ledger.rigName(sheet),
-                                sheet.figure(Figure.FWHM_ARCSEC)
+                                sheet.number(Figure.FWHM_ARCSEC)
                                         .map(q -> "stars " + Numerals.withUnit(Numerals.fixed(q.value(), 2), q.unit()))
                                         .orElse(""))
                         .stream()
@@ -71,7 +71,7 @@ final class Rows {
     }
 
     private static String number(EntrySheet sheet, Figure figure, int decimals) {
-        return sheet.figure(figure)
+        return sheet.number(figure)
                 .map(q -> Numerals.fixed(q.value(), decimals))
                 .orElse("");
     }

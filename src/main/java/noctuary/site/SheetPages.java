@@ -89,7 +89,7 @@ final class SheetPages {
     }
 
     private List<Link> others(Address here) {
-        return ledger.content().targets().stream()
+        return ledger.targets().stream()
                 .map(t -> Link.of(t.name(), here.to(Address.sheet(t.id()))))
                 .toList();
     }
@@ -162,7 +162,7 @@ final class SheetPages {
         List<EntrySheet> attempts = ledger.entries(
                 target.attempts().stream().map(TargetSheet.Attempt::slug).toList());
         double seconds = attempts.stream()
-                .mapToDouble(s -> s.figure(Figure.EXPOSURE).map(q -> q.value()).orElse(0.0))
+                .mapToDouble(s -> s.number(Figure.EXPOSURE).map(q -> q.value()).orElse(0.0))
                 .sum();
         return Numerals.duration(seconds) + " so far in " + Numerals.count(attempts.size(), "attempt", "attempts")
                 + ".";

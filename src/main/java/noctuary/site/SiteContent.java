@@ -20,6 +20,7 @@ import noctuary.review.Review;
  * @param pictures by slug, then by {@code stack} or the version's name
  * @param versions by slug, in the order of the note, against what they came from
  * @param skies by target id: attempts laid on one grid; only for targets with two or more that can be shown
+ * @param unshown why a picture of a note cannot be shown, by the address that its page looks for it at
  */
 public record SiteContent(
         Journal journal,
@@ -30,7 +31,8 @@ public record SiteContent(
         Advice advice,
         Map<String, Map<String, Picture>> pictures,
         Map<String, List<VersionSheet>> versions,
-        Map<String, Sky> skies) {
+        Map<String, Sky> skies,
+        Map<String, String> unshown) {
 
     /**
      * All attempts on a target on one grid.

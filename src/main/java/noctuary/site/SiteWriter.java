@@ -10,10 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import noctuary.entry.Settings;
+import noctuary.keep.Digest;
+import noctuary.keep.Drawer;
+import noctuary.keep.Memo;
+import noctuary.keep.Packing;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
 import noctuary.review.Review;
+import noctuary.site.page.EntryPage;
 import noctuary.site.page.MethodPage;
 
 /** Writes every page, asset and download into a folder. Files that would not change are not touched. */
@@ -23,20 +27,26 @@ public final class SiteWriter {
     private final Assets assets;
     private final Path output;
     private final Former former;
+    private final Memo memo;
+    private final Drawer<EntryPage> drawn;
+    private final Models models = new Models();
     private final List<Page> pages = new ArrayList<>();
 
-    private SiteWriter(SiteContent content, Path ownTemplates, Path output, Former former) throws IOException {
+    private SiteWriter(SiteContent content, Path ownTemplates, Path output, Former former, Memo memo)
+            throws IOException {
         this.content = content;
         this.templates = new Templates(ownTemplates);
         this.assets = new Assets(ownTemplates);
         this.output = output;
         this.former = former;
+        this.memo = memo;
+        this.drawn = memo.drawer("entry-pages", Packing.withGaps(EntryPage.class));
     }
 
     /**
      * A page to be made.
      *
-     * @param shown stands for all that it shows; empty for a page that is made each time
+     * @param shown stands for all that it shows, where that can be told before it is made; else empty
      */
     private record Page(Address address, String template, Supplier<Record> model, String shown) {}
 
@@ -46,20 +56,24 @@ public final class SiteWriter {
      * @throws IOException when the folder cannot be written
      */
     public static void write(SiteContent content, Path ownTemplates, Path output) throws IOException {
-        write(content, ownTemplates, output, Former.none());
+        write(content, ownTemplates, output, Former.none(), Memo.NONE);
     }
 
-    /** As {@link #write(SiteContent, Path, Path)}, with pages of the former site where nothing they show has changed. */
-    public static void write(SiteContent content, Path ownTemplates, Path output, Former former) throws IOException {
-        new SiteWriter(content, ownTemplates, output, former).writeAll();
+    /**
+     * As {@link #write(SiteContent, Path, Path)}, with pages of the former site where nothing they show has changed.
+     *
+     * @param memo keeps what pages of entries show, so that a changed template does not mean to work it out again
+     */
+    public static void write(SiteContent content, Path ownTemplates, Path output, Former former, Memo memo)
+            throws IOException {
+        new SiteWriter(content, ownTemplates, output, former, memo).writeAll();
     }
 
     private void writeAll() throws IOException {
         Ledger ledger = new Ledger(content);
-        Settings settings = content.journal().settings();
-        Heads heads = new Heads(settings, Assets.STYLESHEETS);
+        Heads heads = new Heads(ledger, Assets.STYLESHEETS);
         Charts charts = new Charts(ledger);
-        Downloads downloads = new Downloads(ledger);
+        Downloads downloads = new Downloads(ledger, memo);
         for (String stylesheet : Assets.STYLESHEETS) {
             put(stylesheet, assets.read(stylesheet));
         }
@@ -77,6 +91,9 @@ public final class SiteWriter {
         FindPages find = new FindPages(ledger);
         put(FindPages.WORDS, find.words().getBytes(StandardCharsets.UTF_8));
         page(Address.FIND, "find.ftlh", () -> find.page(heads));
+        if (FeedPages.exists(ledger)) {
+            page(new Address(FeedPages.PATH), "feed.ftlx", () -> new FeedPages(ledger).page());
+        }
         lessons(new LessonPages(ledger, heads), new SheetPages(ledger, heads));
         entries(ledger, new EntryPages(ledger, heads, charts));
         targets(new TargetPages(ledger, heads, charts));
@@ -90,8 +107,12 @@ public final class SiteWriter {
         for (int i = 0; i < content.entries().size(); i++) {
             int at = i;
             String slug = content.entries().get(i).entry().slug();
-            String all = shown.of(at, entries.changes(at));
-            pages.add(new Page(Address.entry(slug), "entry.ftlh", () -> entries.page(at), all));
+            String self = shown.of(at, entries.changes(at));
+            pages.add(new Page(
+                    Address.entry(slug),
+                    "entry.ftlh",
+                    () -> entries.turning(drawn.recall(slug, self, () -> entries.page(at)), at),
+                    shown.between(self, at)));
         }
     }
 
@@ -121,8 +142,21 @@ public final class SiteWriter {
     private void changes(ChangePages pages) {
         page(Address.CHANGES, "changes.ftlh", pages::index);
         for (Review review : content.reviews()) {
-            page(Address.change(review.change().id()), "change.ftlh", () -> pages.page(review));
+            this.pages.add(new Page(
+                    Address.change(review.change().id()), "change.ftlh", () -> pages.page(review), shown(review)));
         }
+    }
+
+    /** All that a change's page is made from: what else happened and what is left out depend on other entries too. */
+    private String shown(Review review) {
+        return review.key().isEmpty()
+                ? ""
+                : new Digest()
+                        .text(review.key())
+                        .text(review.leftOut().toString())
+                        .text(review.coincidences().toString())
+                        .text(content.journal().settings().toString())
+                        .hex();
     }
 
     private static MethodPage method(Heads heads) {
@@ -148,8 +182,12 @@ public final class SiteWriter {
         if (former.take(path, page.shown(), output)) {
             return Optional.empty();
         }
+        Record model = page.model().get();
+        if (page.shown().isEmpty() && former.take(path, models.digest(model), output)) {
+            return Optional.empty();
+        }
         try {
-            put(path, templates.fill(page.template(), page.model().get()).getBytes(StandardCharsets.UTF_8));
+            write(path, templates.fill(page.template(), model).getBytes(StandardCharsets.UTF_8));
             return Optional.empty();
         } catch (IOException e) {
             return Optional.of(e);
@@ -157,6 +195,12 @@ public final class SiteWriter {
     }
 
     private void put(String path, byte[] bytes) throws IOException {
+        if (!former.take(path, new Digest().bytes(bytes).hex(), output)) {
+            write(path, bytes);
+        }
+    }
+
+    private void write(String path, byte[] bytes) throws IOException {
         Path file = output.resolve(path);
         if (!file.normalize().startsWith(output.normalize())) {
             throw new IOException(path + " leads out of the output folder");

@@ -71,7 +71,7 @@ final class SkyParts {
         }
         List<String> told = new ArrayList<>();
         Optional<Double> scale =
-                reference().flatMap(s -> s.figure(Figure.IMAGE_SCALE).map(q -> q.value()));
+                reference().flatMap(s -> s.number(Figure.IMAGE_SCALE).map(q -> q.value()));
         String patch = scale.map(s ->
                         arcminutes(sky.width() * sky.scale() * s) + " × " + arcminutes(sky.height() * sky.scale() * s))
                 .map(size -> "a patch of " + size)
@@ -124,7 +124,7 @@ final class SkyParts {
 
     private SkyPart.StarRow stars(View view) {
         EntrySheet sheet = ledger.entry(view.slug()).orElseThrow();
-        Optional<Double> scale = sheet.figure(Figure.IMAGE_SCALE).map(q -> q.value());
+        Optional<Double> scale = sheet.number(Figure.IMAGE_SCALE).map(q -> q.value());
         List<SkyPart.Star> cells =
                 view.stars().stream().map(star -> star(star, sheet, scale)).toList();
         return new SkyPart.StarRow(entry(view.slug()), caption(sheet), cells);
@@ -157,8 +157,8 @@ final class SkyParts {
 
     private String caption(EntrySheet sheet) {
         return List.of(
-                        sheet.figure(Figure.EXPOSURE).map(Numerals::of).orElse(""),
-                        sheet.figure(Figure.FWHM_ARCSEC)
+                        sheet.number(Figure.EXPOSURE).map(Numerals::of).orElse(""),
+                        sheet.number(Figure.FWHM_ARCSEC)
                                 .map(q -> "stars " + Numerals.fixed(q.value(), 2) + "″")
                                 .orElse(""))
                 .stream()

@@ -55,9 +55,8 @@ final class Tables {
                 .collect(Collectors.joining("; "));
     }
 
-    Stream<Map<String, Object>> frames() {
-        return ledger.content().entries().stream()
-                .flatMap(sheet -> IntStream.range(0, sheet.frames().size()).mapToObj(i -> row(sheet, i)));
+    Stream<Map<String, Object>> frames(EntrySheet sheet) {
+        return IntStream.range(0, sheet.frames().size()).mapToObj(i -> row(sheet, i));
     }
 
     private Map<String, Object> row(EntrySheet sheet, int at) {

@@ -1,7 +1,7 @@
 package noctuary.site;
 
+import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
 import noctuary.measure.TargetSheet;
@@ -27,7 +27,7 @@ final class TargetPages {
     TargetsPage index() {
         Address here = Address.TARGETS;
         List<TargetsPage.Row> rows =
-                ledger.content().targets().stream().map(t -> row(here, t)).toList();
+                ledger.targets().stream().map(t -> row(here, t)).toList();
         return new TargetsPage(
                 heads.of(here, "Targets", "Every object in the journal, with its attempts and hours."), rows);
     }
@@ -62,6 +62,7 @@ final class TargetPages {
                 summary,
                 attempts.size() > 1 ? charts.growth(here, attempts) : null,
                 Catalogue.find(target.name()).map(new Frames(ledger)::around).orElse(null),
+                Link.of("Sheet for the next night on it", here.to(Address.sheet(target.id()))),
                 sky == null || sky.views().isEmpty() ? alignments.patch() : "",
                 sky,
                 target.attempts().stream()
@@ -84,6 +85,7 @@ final class TargetPages {
                 alignments.isReference(attempt),
                 shown,
                 shown == null ? alignments.view(attempt, sheet) : null,
+                sheet.number(Figure.EXPOSURE).map(Numerals::of).orElse(""),
                 alignments.laid(attempt, sheet));
     }
 
@@ -94,24 +96,22 @@ final class TargetPages {
 
     private static double seconds(List<EntrySheet> attempts) {
         return attempts.stream()
-                .flatMap(sheet -> sheet.figure(Figure.EXPOSURE).value().stream())
+                .flatMap(sheet -> sheet.number(Figure.EXPOSURE).stream())
                 .mapToDouble(q -> q.value())
                 .sum();
     }
 
     private static String span(List<EntrySheet> attempts) {
-        Optional<String> first = attempts.stream()
+        List<LocalDate> nights = attempts.stream()
                 .flatMap(s -> s.night().value().stream())
-                .map(Object::toString)
-                .min(String::compareTo);
-        Optional<String> last = attempts.stream()
-                .flatMap(s -> s.night().value().stream())
-                .map(Object::toString)
-                .max(String::compareTo);
-        if (first.isEmpty()) {
+                .sorted()
+                .distinct()
+                .toList();
+        if (nights.isEmpty()) {
             return "";
         }
-        return first.equals(last) ? first.get() : first.get() + " to " + last.orElseThrow();
+        String first = Dates.reading(nights.get(0));
+        return nights.size() == 1 ? first : first + " to " + Dates.reading(nights.get(nights.size() - 1));
     }
 
     private static String spanPhrase(List<EntrySheet> attempts) {

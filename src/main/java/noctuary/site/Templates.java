@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
+import java.util.stream.Stream;
 import noctuary.site.page.Markup;
 
 /** Our templates, each replaceable by a file of the same name in the keeper's folder; none can run anything. */
@@ -64,7 +65,7 @@ final class Templates {
         try {
             StringWriter text = new StringWriter(32_768);
             configuration.getTemplate(name).process(Map.of("page", page), text);
-            return text.toString();
+            return Unbroken.of(Legible.text(text.toString()));
         } catch (ParseException e) {
             throw new TemplateFault(e.getTemplateName(), e.getLineNumber(), e.getEditorMessage(), e);
         } catch (TemplateException e) {
@@ -79,7 +80,20 @@ final class Templates {
         if (own == null || !Files.isDirectory(own)) {
             return ours;
         }
+        refuseLinksOut(own);
         return new MultiTemplateLoader(new TemplateLoader[] {new FileTemplateLoader(own.toFile()), ours});
+    }
+
+    /** A journal from elsewhere could show any file of this machine as a style sheet. */
+    private static void refuseLinksOut(Path own) throws IOException {
+        Path bounds = own.toRealPath();
+        try (Stream<Path> all = Files.walk(own)) {
+            for (Path file : all.filter(Files::exists).toList()) {
+                if (!file.toRealPath().startsWith(bounds)) {
+                    throw new IOException(file + " is a link that leads out of its folder; copy the file there");
+                }
+            }
+        }
     }
 
     /** Prints {@link Markup} as it stands, so that no template needs to switch escaping off. */

@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import noctuary.advice.CauseCost;
 import noctuary.advice.Spent;
 import noctuary.advice.TimeLedger;
 import noctuary.entry.Site;
@@ -30,9 +31,19 @@ final class TimeParts {
                         .map(row -> row(Dates.month(YearMonth.parse(row.name())), row))
                         .toList(),
                 time.rigs().stream().map(row -> row(row.name(), row)).toList(),
-                time.causes().stream()
-                        .map(c -> new TimePart.CauseRow(c.cause(), c.times(), c.sentence()))
-                        .toList());
+                time.causes().stream().map(TimeParts::cause).toList());
+    }
+
+    private static TimePart.CauseRow cause(CauseCost cost) {
+        return new TimePart.CauseRow(
+                cost.cause(),
+                cost.times(),
+                Numerals.duration(60 * cost.minutes()),
+                cost.ratio().isPresent()
+                        ? Numerals.fixed(
+                                cost.ratio().getAsDouble(), cost.ratio().getAsDouble() < 10 ? 1 : 0)
+                        : "",
+                Numerals.fixed(cost.magnitudes(), 2));
     }
 
     private Spent spent(Usage use) {

@@ -13,7 +13,6 @@ import noctuary.entry.Entry;
 import noctuary.entry.Site;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.Figure;
-import noctuary.measure.FrameSheet;
 import noctuary.sky.Night;
 
 /**
@@ -44,23 +43,16 @@ record Usage(EntrySheet sheet, LocalDate night, double seconds) {
         Map<LocalDate, Double> nights = new TreeMap<>();
         sheet.nights().forEach(night -> nights.put(night, 0.0));
         ZoneId zone = ledger.site(sheet).flatMap(Site::zone).orElse(ZoneOffset.UTC);
-        for (FrameSheet frame : sheet.frames()) {
-            nightOf(frame, sheet.nights(), zone)
-                    .ifPresent(night ->
-                            nights.merge(night, frame.report().exposureSeconds().orElse(0), Double::sum));
+        if (!sheet.nights().isEmpty()) {
+            sheet.exposed()
+                    .forEach(frame -> nights.merge(
+                            nearest(Night.of(frame.taken(), zone), sheet.nights()), frame.seconds(), Double::sum));
         }
         boolean framesTell = nights.values().stream().anyMatch(seconds -> seconds > 0);
         Optional<LocalDate> night = sheet.night().value();
-        Optional<Double> total = sheet.figure(Figure.EXPOSURE).map(q -> q.value());
+        Optional<Double> total = sheet.number(Figure.EXPOSURE).map(q -> q.value());
         night.ifPresent(date -> nights.merge(date, framesTell ? 0 : total.orElse(0.0), Double::sum));
         return nights;
-    }
-
-    private static Optional<LocalDate> nightOf(FrameSheet frame, List<LocalDate> nights, ZoneId zone) {
-        if (frame.notCounted().isPresent() || nights.isEmpty()) {
-            return Optional.empty();
-        }
-        return frame.report().taken().map(taken -> nearest(Night.of(taken, zone), nights));
     }
 
     private static LocalDate nearest(LocalDate date, List<LocalDate> nights) {

@@ -1,11 +1,13 @@
 package noctuary.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,6 +16,7 @@ import noctuary.measure.FrameDraft;
 import noctuary.measure.SmallJournal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
 
 class MainTest {
     @TempDir
@@ -35,7 +38,17 @@ class MainTest {
     @Test
     void aCallWithoutACommandIsWrongAndSaysSo() {
         assertThat(run()).isEqualTo(2);
-        assertThat(err.toString()).contains("Name a command");
+        assertThat(err.toString()).contains("name a command");
+    }
+
+    @Test
+    void aWrongCallSaysWhatIsWrongAndHowItIsCalled() {
+        assertThat(run("rendr")).isEqualTo(2);
+        assertThat(err.toString()).contains("there is no command \"rendr\"; did you mean render?");
+        assertThat(run("watch", "--port", "abc")).isEqualTo(2);
+        assertThat(err.toString()).contains("'abc' is no whole number", "Usage: noctuary watch");
+        assertThat(run("note")).isEqualTo(2);
+        assertThat(err.toString()).contains("missing: 'FRAMES'").doesNotContain("Exception");
     }
 
     @Test
@@ -59,6 +72,33 @@ class MainTest {
     void theShellLearnsToCompleteCommandsAndOptions() {
         assertThat(run("generate-completion")).isZero();
         assertThat(out.toString()).contains("_complete_noctuary", "watch", "--journal");
+    }
+
+    /** Every command and option that the program has, and no word that it has not. */
+    @Test
+    void completionKnowsWhatTheProgramKnows() throws Exception {
+        assertThat(run("generate-completion")).isZero();
+        String script = out.toString();
+        CommandLine program = new CommandLine(new Main());
+        program.getSubcommands().forEach((name, command) -> {
+            assertThat(script).contains(name);
+            command.getCommandSpec()
+                    .options()
+                    .forEach(option -> assertThat(script).contains(option.longestName()));
+        });
+        assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "no bash here");
+        Path file = Files.writeString(folder.resolve("completion"), script);
+        assertThat(completed(file, "re")).containsExactlyInAnyOrder("render", "review");
+        assertThat(completed(file, "watch", "--po")).containsExactly("--port");
+    }
+
+    private static List<String> completed(Path script, String... words) throws Exception {
+        String line = "source " + script + "; COMP_WORDS=(noctuary " + String.join(" ", words) + "); COMP_CWORD="
+                + words.length + "; _complete_noctuary; echo \"${COMPREPLY[@]}\"";
+        Process bash = new ProcessBuilder("/bin/bash", "-c", line).start();
+        return List.of(new String(bash.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
+                .strip()
+                .split("\\s+"));
     }
 
     @Test

@@ -61,7 +61,7 @@ class PreviewTest {
         BufferedImage linear =
                 decode(Preview.ofLinear(List.of(plane), Optional.empty(), 64).get(0));
         assertThat(grey(linear, 32, 61)).isGreaterThan(grey(linear, 32, 2) + 100);
-        PictureImage picture = new PictureImage(64, 64, List.of(plane), 8, 400, false);
+        PictureImage picture = new PictureImage(64, 64, List.of(plane), 8, 400, false, java.util.Optional.empty());
         BufferedImage shown = decode(Preview.ofPicture(picture, 64).get(0));
         assertThat((double) grey(shown, 32, 2)).isCloseTo(302 * 255 / 400.0, within(4.0));
         assertThat((double) grey(shown, 32, 40)).isCloseTo(102 * 255 / 400.0, within(4.0));

@@ -29,7 +29,8 @@ class TilesTest {
             pixels[i] = (float) grey(i % WIDTH, i / WIDTH);
         }
         Plane plane = Plane.of(WIDTH, HEIGHT, pixels);
-        return new PictureImage(WIDTH, HEIGHT, java.util.Collections.nCopies(planes, plane), 8, 255, false);
+        return new PictureImage(
+                WIDTH, HEIGHT, java.util.Collections.nCopies(planes, plane), 8, 255, false, java.util.Optional.empty());
     }
 
     private static Map<String, BufferedImage> cut(int planes) throws IOException {

@@ -61,10 +61,13 @@ record StepRow(String name, boolean tone, Step step) {
             return KeeperSteps.each(p, v -> (v - black) / (0.95 - black));
         }));
         rows.add(new StepRow("gamma 1.4", true, (p, c) -> KeeperSteps.each(p, v -> Math.pow(Math.max(0, v), 1 / 1.4))));
-        rows.add(new StepRow("s curve", true, (p, c) -> KeeperSteps.each(p, v -> {
-            double u = Math.max(0, Math.min(1, v));
-            return 0.4 * u + 0.6 * u * u * (3 - 2 * u);
-        })));
+        rows.add(new StepRow(
+                "s curve",
+                true,
+                (p, c) -> KeeperSteps.each(p, v -> {
+                    double u = Math.max(0, Math.min(1, v));
+                    return 0.4 * u + 0.6 * u * u * (3 - 2 * u);
+                })));
         rows.add(new StepRow("eight bits", true, (p, c) -> KeeperSteps.each(p, v -> Math.rint(255 * v) / 255)));
     }
 }

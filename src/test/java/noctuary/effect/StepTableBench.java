@@ -43,8 +43,7 @@ final class StepTableBench {
                 }
             }
         }
-        System.out.printf(
-                Locale.ROOT, "%d readings, %d out, %d absent%n", bench.readings, bench.out, bench.absent);
+        System.out.printf(Locale.ROOT, "%d readings, %d out, %d absent%n", bench.readings, bench.out, bench.absent);
     }
 
     private static final Map<String, PlantedSky> SKIES = new LinkedHashMap<>();
@@ -119,7 +118,9 @@ final class StepTableBench {
             e.noiseRatio(1),
             e.noiseRatio(8),
             e.fwhmRatio(),
-            e.fates().map(f -> Amount.of(100.0 * f.lost() / (f.lost() + f.kept()))).orElse(none),
+            e.fates()
+                    .map(f -> Amount.of(100.0 * f.lost() / (f.lost() + f.kept())))
+                    .orElse(none),
             e.backgroundCutPercent(),
             e.detailKept(),
             e.stretch().map(Effect.Stretch::strength).orElse(none),
@@ -142,7 +143,9 @@ final class StepTableBench {
             truth.lostPercent(),
             same[3],
             name.equals("nebula") ? truth.detailKept() : Double.NaN,
-            chain.row().tone() || chain.order() != Order.ALONE && chain.tone().name().equals("power")
+            chain.row().tone()
+                            || chain.order() != Order.ALONE
+                                    && chain.tone().name().equals("power")
                     ? Double.NaN
                     : strength,
             0

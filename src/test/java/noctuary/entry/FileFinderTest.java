@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import noctuary.fact.Problem;
+import noctuary.keep.Branches;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,7 +46,8 @@ class FileFinderTest {
     }
 
     private List<String> find(String... patterns) {
-        var finder = new FileFinder(new Reach(root, Map.of("main", dir.resolve("archive")), new Trail(root)));
+        var finder = new FileFinder(new Reach(
+                root, Map.of("main", dir.resolve("archive")), new Trail(Branches.unknown(root.resolve("entries")))));
         List<Typed<String>> typed = List.of(patterns).stream()
                 .map(pattern -> new Typed<>(pattern, "entries/m27/entry.md", 3, "frames", pattern))
                 .toList();

@@ -60,8 +60,44 @@ class HostileNotesTest {
                 Arguments.of("headings of one name", "# a\n".repeat(many / 4)),
                 Arguments.of("footnotes", "[^a]: b\n\nc[^a]\n\n".repeat(many / 6)),
                 Arguments.of("bad links", "[a](javascript:x)\n\n".repeat(12_000)),
+                Arguments.of("references", "[a]: b\n".repeat(many / 6) + "[a]".repeat(5_000)),
+                Arguments.of("references to none", "[a][b]\n\n".repeat(many / 6)),
+                Arguments.of("entities", "&#x1F4A9;&amp;&".repeat(many / 6)),
+                Arguments.of("backslashes", "\\".repeat(4 * many)),
+                Arguments.of("one word", "a".repeat(4 * many)),
+                Arguments.of("blanks", "a" + " ".repeat(4 * many) + "b"),
+                Arguments.of("blanks in a picture", "![a" + " ".repeat(4 * many) + "b](x.png)"),
+                Arguments.of("blanks in a link", "[a](<x" + " ".repeat(4 * many) + ">)"),
+                Arguments.of("tildes", "~~a~ ".repeat(many / 4)),
+                Arguments.of("stars", "*".repeat(many) + "a" + "*".repeat(many)),
+                Arguments.of("stars and underscores", "*_".repeat(2_000) + "a" + "_*".repeat(2_000)),
+                Arguments.of("open comments", "<!--".repeat(many / 4)),
+                Arguments.of("open instructions", "<?".repeat(many)),
+                Arguments.of("open data", "<![CDATA[".repeat(many / 8)),
+                Arguments.of("lists that step in", stepping("- a\n")),
+                Arguments.of("numbers that step in", stepping("1. a\n")),
+                Arguments.of(
+                        "quotes that step in",
+                        Stream.iterate(">", q -> q + ">").limit(300).reduce("", (a, q) -> a + q + "a\n")),
+                Arguments.of("fences", "```\n~~~\n".repeat(many / 8)),
+                Arguments.of("underlined headings", "a\n=\nb\n-\n".repeat(many / 8)),
+                Arguments.of("long table", "|a|b|\n|-|-|\n" + "|1|2|\n".repeat(many / 4)),
+                Arguments.of(
+                        "table of pipes",
+                        "|".repeat(4_000) + "\n" + "|-".repeat(4_000) + "\n" + ("|".repeat(60) + "\n").repeat(500)),
+                Arguments.of("footnotes in footnotes", "[^a]: [^a]\n\n".repeat(400)),
+                Arguments.of("tasks", "- [ ] a\n".repeat(many / 8)),
+                Arguments.of("hard breaks", "a  \n".repeat(many / 4)),
                 Arguments.of("nothing", "\n".repeat(many)),
                 Arguments.of("zero bytes", "\0".repeat(many)));
+    }
+
+    private static String stepping(String item) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 400; i++) {
+            text.append("  ".repeat(i)).append(item);
+        }
+        return text.toString();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -93,6 +129,25 @@ class HostileNotesTest {
                 Arguments.of("a long number", "guiding: {rms: " + "9".repeat(60_000) + " arcsec}"),
                 Arguments.of("stars in patterns", "frames: ['" + "*a".repeat(5_000) + "b']"),
                 Arguments.of("alternatives in patterns", "frames: ['" + "{a,b}".repeat(40) + "']"),
+                Arguments.of("a long value", "title: " + "a".repeat(60_000)),
+                Arguments.of("blanks in a number", "night: 1" + " ".repeat(60_000) + "2"),
+                Arguments.of("thousands of thousands", "guiding: {rms: 1" + ",000".repeat(15_000) + "}"),
+                Arguments.of("an exponent", "guiding: {rms: 1e999999999 arcsec}"),
+                Arguments.of("a large whole number", "exposure: [{count: " + "9".repeat(3_000) + ", seconds: 1}]"),
+                Arguments.of("anchors", "&a ".repeat(15_000) + "title: b"),
+                Arguments.of("anchors of anchors", "a: &a b\n".repeat(7_000)),
+                Arguments.of("merges", "x: &x {a: b}\n" + "y: {<<: *x}\n".repeat(4_000)),
+                Arguments.of("tags", "title: " + "!!map ".repeat(10_000)),
+                Arguments.of("a key of questions", "? ".repeat(30_000)),
+                Arguments.of("documents", "--- a\n".repeat(10_000)),
+                Arguments.of("directives", "%YAML 1.1\n".repeat(6_000) + "--- a"),
+                Arguments.of("comments", "title: a\n" + "#\n".repeat(30_000) + "titel: b"),
+                Arguments.of("folded lines", "title: >\n" + "  a\n\n".repeat(10_000)),
+                Arguments.of("quotes", "title: \"" + "\\n".repeat(30_000) + "\""),
+                Arguments.of("empty alternatives", "frames: ['{" + ",".repeat(3_900) + "}']"),
+                Arguments.of("alternatives in alternatives", "frames: ['" + "{a,".repeat(1_300) + "']"),
+                Arguments.of("sets in patterns", "frames: ['" + "*[!a-z]".repeat(500) + "']"),
+                Arguments.of("folders of any depth", "frames: ['" + "**/a*/".repeat(15) + "*.fits']"),
                 Arguments.of("folders in patterns", "frames: ['" + "**/".repeat(500) + "x']"));
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import noctuary.keep.Branches;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -76,7 +77,15 @@ class NoteHtmlTest {
             Path real = root.toRealPath();
             var margin = new Margin("entries/n.md", new Ledger());
             var note = new Note(new Node.Mapping(List.of(), 1, true), body, 1);
-            return NoteHtml.of(note, new NoteLinks(real, real, new Trail(real), Map.of(), margin), margin)
+            return NoteHtml.of(
+                            note,
+                            new NoteLinks(
+                                    real,
+                                    real,
+                                    new Trail(Branches.unknown(real.resolve("entries"))),
+                                    new Pages(Map.of()),
+                                    margin),
+                            margin)
                     .html();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -9,11 +9,16 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,6 +26,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The JSON Schemas for editors against the examples that the reader itself is held to. */
 class SchemaTest {
     private static final Pattern FRONT = Pattern.compile("\\A---\\n(.*?\\n)---\\n", Pattern.DOTALL);
+    private static final Pattern ASKED =
+            Pattern.compile("\\.(?:one|needed|list|items|groups|group)\\(\\s*\"([^\"]+)\"");
     private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory());
 
     private static JsonSchema schema(String kind) {
@@ -83,5 +90,32 @@ class SchemaTest {
     void whatTheReaderRefusesTheSchemaRefuses(String file, String keys) throws IOException {
         assertThat(complaints(file, file.endsWith(".yaml") ? keys : "---\n" + keys + "\n---\n"))
                 .isNotEmpty();
+    }
+
+    /** By what the reader's sources ask for, each key a literal there, and what the schemas name. */
+    @Test
+    void readerAndSchemasKnowTheSameKeys() throws IOException {
+        StringBuilder sources = new StringBuilder();
+        try (Stream<Path> files = Files.list(Path.of("src/main/java/noctuary/entry"))) {
+            for (Path file : files.sorted().toList()) {
+                sources.append(Files.readString(file));
+            }
+        }
+        Set<String> named = new TreeSet<>();
+        for (String kind : List.of("entry", "rig", "site", "journal")) {
+            properties(
+                    YAML.readTree(
+                            SchemaTest.class.getResourceAsStream("/noctuary/begin/schemas/" + kind + ".schema.json")),
+                    named);
+        }
+        assertThat(named).hasSizeGreaterThan(40).allMatch(key -> sources.indexOf('"' + key + '"') >= 0);
+        List<String> asked =
+                ASKED.matcher(sources).results().map(m -> m.group(1)).toList();
+        assertThat(asked).hasSizeGreaterThan(30).allMatch(named::contains);
+    }
+
+    private static void properties(JsonNode schema, Set<String> into) {
+        schema.path("properties").fieldNames().forEachRemaining(into::add);
+        schema.forEach(inner -> properties(inner, into));
     }
 }

@@ -20,7 +20,13 @@ final class FitsSubject implements Subject {
             "quantised-dither-1.fits",
             "quantised-dither-2.fits",
             "quantised-hcompress.fits",
-            "lossless-gzip-2.fits");
+            "lossless-gzip-2.fits",
+            "/noctuary/fuzz/rice-16.fits",
+            "/noctuary/fuzz/rice-tiled.fits",
+            "/noctuary/fuzz/plio.fits",
+            "/noctuary/fuzz/hcompress-16.fits",
+            "/noctuary/fuzz/hcompress-smooth.fits",
+            "/noctuary/fuzz/gzip-1.fits");
     /** Measuring takes a thousand times as long as reading. */
     private static final int MEASURED_ONE_IN = 200;
 
@@ -30,7 +36,7 @@ final class FitsSubject implements Subject {
     FitsSubject(Path folder) throws IOException {
         this.folder = Files.createDirectories(folder);
         for (String name : PACKED) {
-            try (var in = FitsFile.class.getResourceAsStream("/noctuary/fits/" + name)) {
+            try (var in = FitsFile.class.getResourceAsStream(name.startsWith("/") ? name : "/noctuary/fits/" + name)) {
                 sound.add(in.readAllBytes());
             }
         }

@@ -1,13 +1,11 @@
 package noctuary.fuzz;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 
 /**
- * {@code FuzzBench KIND FIRST_SEED SECONDS}: as many mutants of that kind (fits, pictures, notes, sites) as the time
- * allows. Run it with a small heap, {@code -Xmx256m}, and a scratch folder in memory as {@code java.io.tmpdir}. Prints the number of inputs, the
+ * {@code FuzzBench KIND FIRST_SEED SECONDS}: as many inputs of that kind (fits, pictures, notes, sites, values, pages,
+ * kept, requests) as the time allows. Run it with a small heap, {@code -Xmx256m}, and a scratch folder in memory as {@code java.io.tmpdir}. Prints the number of inputs, the
  * slowest, and each finding with its seed; ends with status 1 after a finding.
  */
 final class FuzzBench {
@@ -33,16 +31,18 @@ final class FuzzBench {
         System.exit(run.findings().isEmpty() ? 0 : 1);
     }
 
-    static Subject subject(String kind, Path folder) throws IOException {
+    static Subject subject(String kind, Path folder) throws Exception {
         Path demo = Path.of("").toAbsolutePath();
         return switch (kind) {
             case "fits" -> new FitsSubject(folder);
             case "pictures" -> new PictureSubject(folder);
             case "notes" -> new NoteSubject(demo, folder.resolve("notes"));
             case "sites" -> new SiteSubject(new NoteSubject(demo, folder.resolve("notes")), folder.resolve("site"));
-            default ->
-                throw new IllegalArgumentException(
-                        kind + " is none of " + List.of("fits", "pictures", "notes", "sites"));
+            case "values" -> new ValueSubject(folder);
+            case "pages" -> new PageSubject(folder);
+            case "kept" -> new KeptSubject(folder);
+            case "requests" -> new RequestSubject(folder);
+            default -> throw new IllegalArgumentException(kind + " is no kind of input");
         };
     }
 }

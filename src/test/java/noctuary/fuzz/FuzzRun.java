@@ -13,6 +13,7 @@ final class FuzzRun {
     private volatile long started = System.nanoTime();
     private volatile long seed;
     private volatile boolean done;
+    private volatile boolean judging;
     private long inputs;
     private long slowestMs;
     private long slowestSeed;
@@ -28,7 +29,7 @@ final class FuzzRun {
         worker.start();
         while (!done) {
             worker.join(100);
-            if (!done && (System.nanoTime() - started) / 1_000_000 > LIMIT_MS) {
+            if (!done && !judging && (System.nanoTime() - started) / 1_000_000 > LIMIT_MS) {
                 StringBuilder where = new StringBuilder("hangs: ");
                 for (StackTraceElement frame : worker.getStackTrace()) {
                     where.append(frame).append(' ');
@@ -42,19 +43,29 @@ final class FuzzRun {
     private void work(long first, BooleanSupplier more) {
         for (seed = first; more.getAsBoolean(); seed++) {
             started = System.nanoTime();
-            try {
-                inputs += subject.attack(seed);
-            } catch (Throwable finding) {
-                inputs++;
-                findings.add(subject.name() + " seed " + seed + ": " + said(finding));
-            }
+            judging = false;
+            attempt(() -> inputs += subject.attack(seed));
             long took = (System.nanoTime() - started) / 1_000_000;
+            judging = true;
             if (took > slowestMs) {
                 slowestMs = took;
                 slowestSeed = seed;
             }
+            attempt(() -> subject.judge(seed));
         }
         done = true;
+    }
+
+    private interface Step {
+        void take() throws Throwable;
+    }
+
+    private void attempt(Step step) {
+        try {
+            step.take();
+        } catch (Throwable finding) {
+            findings.add(subject.name() + " seed " + seed + ": " + said(finding));
+        }
     }
 
     private static String said(Throwable finding) {

@@ -60,8 +60,10 @@ final class PictureSubject implements Subject {
         } catch (UnreadablePictureException e) {
             Refusal.require(e.getMessage());
         }
-        if (which < 4) {
+        try {
             PlainCopy.of(file);
+        } catch (UnreadablePictureException e) {
+            Refusal.require(e.getMessage());
         }
         return 1;
     }

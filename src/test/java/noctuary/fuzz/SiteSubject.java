@@ -1,11 +1,7 @@
 package noctuary.fuzz;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import noctuary.journal.Progress;
 import noctuary.journal.Rendering;
 import noctuary.site.SiteHarm;
@@ -28,22 +24,12 @@ final class SiteSubject implements Subject {
     @Override
     public int attack(long seed) throws Throwable {
         int written = notes.write(seed);
-        clear();
+        Folders.clear(output);
         Rendering.render(notes.root(), output, Progress.SILENT);
         List<String> harm = SiteHarm.found(output);
         if (!harm.isEmpty()) {
             throw new IllegalStateException("a page could run: " + harm.get(0));
         }
         return written;
-    }
-
-    private void clear() throws IOException {
-        if (Files.exists(output)) {
-            try (Stream<Path> all = Files.walk(output)) {
-                for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(path);
-                }
-            }
-        }
     }
 }

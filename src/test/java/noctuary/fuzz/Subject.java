@@ -11,4 +11,11 @@ interface Subject {
      * @throws Throwable what a reader let through: a finding
      */
     int attack(long seed) throws Throwable;
+
+    /**
+     * Looks at what the last attack left, by means that are not the program's and whose time does not count.
+     *
+     * @throws Throwable a finding
+     */
+    default void judge(long seed) throws Throwable {}
 }

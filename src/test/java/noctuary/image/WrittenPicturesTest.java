@@ -117,7 +117,7 @@ class WrittenPicturesTest {
         "0x3555, 0.33325195"
     })
     void halfFloatsAreThoseOfTheStandard(String bits, float value) {
-        assertThat(TiffRows.half(Integer.decode(bits))).isEqualTo(value);
+        assertThat(HalfFloat.of(Integer.decode(bits))).isEqualTo(value);
     }
 
     private static BufferedImage withProfile() {

@@ -74,7 +74,7 @@ class CacheTest {
     void aDamagedOrDeletedCacheCostsTimeOnly() throws Exception {
         render();
         Map<String, String> first = site();
-        for (String junk : List.of("", "{\"engine\":\"8\"}", "\u0000\u0001 not ours")) {
+        for (String junk : List.of("", "{\"engine\":\"9\"}", "\u0000\u0001 not ours")) {
             try (Stream<Path> all = Files.walk(root.resolve(".noctuary"))) {
                 for (Path file : all.filter(Files::isRegularFile).toList()) {
                     Files.writeString(file, junk);

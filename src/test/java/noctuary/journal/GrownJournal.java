@@ -13,7 +13,7 @@ import noctuary.measure.PlantedFrame;
 
 /**
  * A journal of many years: notes, 20 rigs, 4 sites, 60 targets and forty frame records an entry, of which one is the
- * stack. Frames are files of a line; their measurements and previews are planted in the cache.
+ * stack. Frames are files of a line, stacks are black; their measurements and previews are planted in the cache.
  */
 final class GrownJournal {
     static final int FRAMES = 40;
@@ -70,7 +70,7 @@ final class GrownJournal {
                 ---
                 name: Rig %d
                 optics: {aperture: %d mm, focal length: %d mm, back focus: 55 mm, image circle: 30 mm}
-                camera: {pixel: 3.8 µm, width: 4656, height: 3520, read noise: 1.6 e, gain: 0.4 e/ADU, full well: 20000 e}
+                camera: {pixel: 3.8 µm, width: 291, height: 220, read noise: 1.6 e, gain: 0.4 e/ADU, full well: 20000 e}
                 train:
                   - {part: corrector, rear: M48x0.75 male}
                   - {part: spacer, length: 37.5 mm, front: M48x0.75 female, rear: M42x0.75 male}
@@ -142,9 +142,10 @@ final class GrownJournal {
                 frame.card("NCOMBINE", FRAMES - 1);
             }
             Path file = stack ? folder.resolve("stack.fits") : folder.resolve("lights/%03d.fits".formatted(f));
-            String digest = cache.plant(file, frame.measured(target));
             if (stack) {
-                preview(digest);
+                preview(cache.plantBlack(file, frame.measured(target)));
+            } else {
+                cache.plant(file, frame.measured(target));
             }
         }
     }
@@ -152,10 +153,10 @@ final class GrownJournal {
     private void preview(String digest) throws IOException {
         Path shelf = PictureShelf.cache(root.resolve(".noctuary")).resolve(digest);
         Files.createDirectories(shelf);
-        for (int width : new int[] {320, 800, 1600}) {
+        for (int width : new int[] {PlantedFrame.WIDTH}) {
             Files.write(shelf.resolve(width + ".jpg"), new byte[width * 50]);
         }
-        Files.writeString(shelf.resolve("size.txt"), "4656 3520\n320 242\n800 605\n1600 1210\n");
+        Files.writeString(shelf.resolve("size.txt"), "291 220\n291 220\n");
     }
 
     private void file(String name, String text) throws IOException {

@@ -119,6 +119,20 @@ class IncrementalTest {
     }
 
     @Test
+    void notesThatLeanOnOthers() throws Exception {
+        note(1, "Night 1", "frames: ['../e0/*.fits', '*.fits']");
+        journal.file(
+                "e2/entry.md", "---", "frames: ['*.fits']", "---", "As [before](../e3/entry.md), [here](../e7.md).");
+        sameAsAfresh("nothing");
+        frame(0, 3, 55);
+        sameAsAfresh("a frame added to a folder that another note names");
+        journal.file("e7.md", "---", "date: 2025-07-01", "exposure: [{count: 3, seconds: 60}]", "---");
+        sameAsAfresh("a note now where a link led nowhere");
+        FolderTree.delete(root.resolve("entries/e3"));
+        sameAsAfresh("a note gone that another links to");
+    }
+
+    @Test
     void rigsSitesAndSettings() throws Exception {
         sameAsAfresh("nothing");
         journal.file("rigs/heron.md", "---", "name: Heron", "optics: {aperture: 160 mm, focal length: 800 mm}", "---");

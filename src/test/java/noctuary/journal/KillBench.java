@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
@@ -14,7 +15,8 @@ import noctuary.measure.SmallJournal;
 
 /**
  * Kills the packed jar's render at random moments, and lets it run into a full disk: the site that stands must be whole,
- * the old one or the new one. {@code KillBench KILLS [FOLDER_ON_A_SMALL_DISK]}; prints what it counted and ends with
+ * the old one or the new one, and frames as they were. A fifth as often {@code begin}, {@code note} and {@code watch}.
+ * {@code KillBench KILLS [FOLDER_ON_A_SMALL_DISK]}; prints what it counted and ends with
  * status 1 when a site was broken.
  */
 final class KillBench {
@@ -32,18 +34,22 @@ final class KillBench {
 
     public static void main(String[] args) throws Exception {
         int kills = args.length > 0 ? Integer.parseInt(args[0]) : 200;
-        KillBench bench = new KillBench(Files.createTempDirectory("kill").resolve("nights"));
+        Path folder = Files.createTempDirectory("kill");
+        KillBench bench = new KillBench(folder.resolve("nights"));
         bench.killed(kills);
+        KilledCommands others = new KilledCommands(folder, JAR);
+        int torn = others.begin(kills / 5) + others.note(kills / 5) + bench.watched(kills / 5);
         System.out.printf(
                 "killed %d: whole %d, old site whole under its other name %d, broken %d%n",
                 kills, bench.whole, bench.renamed, bench.broken);
         boolean full = args.length < 2 || new KillBench(Path.of(args[1]).resolve("nights")).full();
-        System.exit(bench.broken == 0 && full ? 0 : 1);
+        System.exit(bench.broken == 0 && torn == 0 && full ? 0 : 1);
     }
 
     private void killed(int kills) throws Exception {
         Random random = new Random(40);
         write(0);
+        Map<Path, String> sources = KilledCommands.sources(root);
         long started = System.nanoTime();
         render().waitFor();
         long wholeRenderMs = (System.nanoTime() - started) / 1_000_000;
@@ -57,9 +63,29 @@ final class KillBench {
         if (render().waitFor() != 0) {
             throw new IllegalStateException("the last render must succeed");
         }
+        boolean untouched = sources.equals(KilledCommands.sources(root));
+        System.out.printf("%d sources, by digest and time: %s%n", sources.size(), untouched ? "untouched" : "CHANGED");
+        broken += untouched ? 0 : 1;
         try (Stream<Path> left = Files.list(root)) {
             left.filter(p -> p.getFileName().toString().startsWith(".output")).forEach(p -> broken++);
         }
+    }
+
+    /** While it watches: killed in its first render or in the one after a note was saved. */
+    private int watched(int kills) throws Exception {
+        Random random = new Random(41);
+        int before = broken;
+        for (int i = 1; i <= kills; i++) {
+            write(1000 + i);
+            Process process = command("watch", "--port", "0");
+            Thread.sleep(random.nextInt(2500));
+            write(2000 + i);
+            process.waitFor(1 + random.nextInt(2500), TimeUnit.MILLISECONDS);
+            process.destroyForcibly().waitFor();
+            look();
+        }
+        System.out.printf("watch killed %d times: broken %d%n", kills, broken - before);
+        return broken - before;
     }
 
     /** Fills the disk between two renders; the old site must stand, with exit status 2 and no stack trace. */
@@ -78,7 +104,8 @@ final class KillBench {
             Files.write(root.resolve("entries/e0/entry.md"), note(0, 0));
         }
         Path said = Files.createTempFile("said", ".txt");
-        int status = call().redirectErrorStream(true)
+        int status = call("render")
+                .redirectErrorStream(true)
                 .redirectOutput(said.toFile())
                 .start()
                 .waitFor();
@@ -132,14 +159,20 @@ final class KillBench {
     }
 
     private Process render() throws IOException {
-        return call().redirectErrorStream(true)
+        return command("render");
+    }
+
+    private Process command(String... command) throws IOException {
+        return call(command)
+                .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
     }
 
-    private ProcessBuilder call() {
-        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        return new ProcessBuilder(
-                new ArrayList<>(List.of(java, "-jar", JAR.toString(), "render", "--journal", root.toString())));
+    private ProcessBuilder call(String... command) {
+        List<String> words = new ArrayList<>(KilledCommands.java(JAR));
+        words.addAll(List.of(command));
+        words.addAll(List.of("--journal", root.toString()));
+        return new ProcessBuilder(words);
     }
 }

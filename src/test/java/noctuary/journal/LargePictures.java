@@ -51,6 +51,7 @@ public final class LargePictures {
 
     private static void write(Path root) throws IOException {
         SmallJournal journal = new SmallJournal(root);
+        String last = "tiff";
         for (String format : new String[] {"tiff", "png", "jpeg"}) {
             String picture = "large." + format;
             journal.entry(
@@ -58,7 +59,10 @@ public final class LargePictures {
                     "title: Large " + format,
                     "target: M 27",
                     "exposure: [{count: 1, seconds: 60}]",
-                    "versions: [{name: large, image: " + picture + ", from: stack, steps: []}]");
+                    "versions:",
+                    "  - {name: large, image: " + picture + ", from: stack, steps: []}",
+                    "  - {name: other, image: ../" + last + "/large." + last + ", from: large, steps: []}");
+            last = format;
             File file = root.resolve("entries").resolve(format).resolve(picture).toFile();
             ImageIO.write(painted(!format.equals("jpeg")), format, file);
         }

@@ -67,6 +67,20 @@ class NotingTest {
         Path c = light("night/c.fits", "M57", "2025-06-14T23:00:00", 3);
         Noting.Outcome part = Noting.note(journal.root(), List.of(c));
         assertThat(text(part.written().get(0))).contains("frames: [\"main:night/c.fits\"]");
+        assertThat(part.unreached()).isEmpty();
+    }
+
+    @Test
+    void framesBeyondTheJournalAreCountedAndTheirFolderIsTold() throws Exception {
+        Path disk = Files.createDirectories(folder.resolve("disk/a"));
+        Path a = Files.move(light("a.fits", "M27", "2025-06-14T22:00:00", 1), disk.resolve("a.fits"));
+        Path b = Files.move(light("b.fits", "M57", "2025-06-14T23:00:00", 2), disk.resolveSibling("b.fits"));
+        Noting.Outcome outcome = Noting.note(journal.root(), List.of(a, b));
+        assertThat(outcome.unreached()).contains(folder.resolve("disk"));
+        assertThat(text(outcome.written().get(0)))
+                .contains("exposure: [{count: 1")
+                .doesNotContain("\nframes:");
+        assertThat(Noting.note(journal.root(), List.of(a, b)).unreached()).isEmpty();
     }
 
     @Test

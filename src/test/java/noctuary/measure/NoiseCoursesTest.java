@@ -65,7 +65,7 @@ class NoiseCoursesTest {
     void itIsKeptForTheNextTime() {
         SmallJournal journal = journal(7.3, 0, 0);
         NoiseOverTime first = courses().of(journal.sheet("night")).orElseThrow();
-        assertThat(folder.resolve("cache/noise")).isDirectoryContaining("glob:**.json");
+        assertThat(folder.resolve("cache/noise")).isDirectoryContaining("glob:**.kept");
         assertThat(courses().of(journal.sheet("night"))).contains(first);
     }
 

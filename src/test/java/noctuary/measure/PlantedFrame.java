@@ -17,10 +17,10 @@ import noctuary.stars.StarField;
 import noctuary.stars.Summary;
 import noctuary.stars.Zone;
 
-/** A measurement as a frame of 4656 by 3520 pixels would have given it, with stars that two frames of a target share. */
+/** A measurement as a frame of 291 by 220 pixels would have given it, with stars that two frames of a target share. */
 public final class PlantedFrame {
-    private static final int WIDTH = 4656;
-    private static final int HEIGHT = 3520;
+    public static final int WIDTH = 291;
+    public static final int HEIGHT = 220;
     private static final int STARS = 24;
 
     private final List<Card> cards = new ArrayList<>();
@@ -55,13 +55,13 @@ public final class PlantedFrame {
 
     private StarField field(int target) {
         Random sky = new Random(target);
-        double shiftX = 20 * random.nextGaussian();
-        double shiftY = 20 * random.nextGaussian();
+        double shiftX = 3 * random.nextGaussian();
+        double shiftY = 3 * random.nextGaussian();
         double clear = 1 - 0.1 * random.nextDouble();
         List<Star> stars = new ArrayList<>();
         for (int i = 0; i < STARS; i++) {
-            double x = 100 + (WIDTH - 200) * sky.nextDouble() + shiftX;
-            double y = 100 + (HEIGHT - 200) * sky.nextDouble() + shiftY;
+            double x = 10 + (WIDTH - 20) * sky.nextDouble() + shiftX;
+            double y = 10 + (HEIGHT - 20) * sky.nextDouble() + shiftY;
             double flux = 400_000 / (1.0 + i) * (0.5 + sky.nextDouble());
             stars.add(star(x, y, flux * clear));
         }

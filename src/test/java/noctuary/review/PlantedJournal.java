@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
+import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.EntrySheets;
 import noctuary.measure.MeasuredFiles;
@@ -94,7 +95,7 @@ public final class PlantedJournal {
 
     List<Change> changes() {
         Journal read = read();
-        return Changes.of(Chronicle.of(read, sheets(read), rigs(read)));
+        return Changes.of(Chronicle.of(read, sheets(read), rigs(read), Memo.NONE));
     }
 
     Change change(String id) {

@@ -49,7 +49,7 @@ final class EntryDraft {
                 ? Optional.empty()
                 : Optional.of(FixtureFrames.stack(slug + ".fits", fwhmArcsec, scale, slug.hashCode()));
         Origin object = new Origin.Header("lights/l_001.fits", "OBJECT", target);
-        return new EntrySheet(
+        return EntrySheet.of(
                 entry(frames),
                 Fact.of(target, object),
                 Fact.of(night, new Origin.Header("lights/l_001.fits", "DATE-OBS", night + "T22:10:00")),

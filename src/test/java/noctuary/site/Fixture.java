@@ -41,13 +41,21 @@ final class Fixture {
     private Fixture() {}
 
     static SiteContent content(boolean published) {
-        Settings settings = new Settings(
+        return content(settings(published));
+    }
+
+    static Settings settings(boolean published) {
+        return new Settings(
                 "Nights above Averil",
                 Optional.of("M."),
                 Optional.of("terrace"),
                 Optional.of("heron"),
+                Optional.empty(),
                 Map.of("main", Path.of("/home/planteduser/frames")),
                 new Settings.Publish(published, published));
+    }
+
+    static SiteContent content(Settings settings) {
         List<EntrySheet> sheets = List.of(odd(), dumbbell(), longTube(), shortTube(), pinwheel());
         Journal journal = new Journal(
                 Path.of(HOME),
@@ -67,7 +75,8 @@ final class Fixture {
                 Advice.of(journal, sheets, FixtureRigs.sheets(), Map.of()),
                 FixturePictures.all(),
                 FixtureVersions.all(sheets),
-                FixtureSkies.all());
+                FixtureSkies.all(),
+                Map.of());
     }
 
     private static List<Review> reviews(Journal journal, List<EntrySheet> sheets) {
@@ -200,7 +209,7 @@ final class Fixture {
                         Quantity.of(600, Unit.SECOND),
                         new Origin.Typed("entries/odd.md", 9, "exposure", "10 x 60 s " + HOSTILE)));
         figures.put(Figure.FWHM_ARCSEC, Fact.missing("there is no frame to measure"));
-        return new EntrySheet(
+        return EntrySheet.of(
                 bare.entry(),
                 Fact.of(HOSTILE, new Origin.Header("lights/a.fits", "OBJECT", HOSTILE)),
                 bare.night(),

@@ -1,8 +1,11 @@
 package noctuary.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import noctuary.fact.Quantity;
 import noctuary.fact.Unit;
@@ -49,11 +52,28 @@ class PrintTest {
         assertThat(secret.file("entries/m27/entry.md")).isEqualTo("entries/m27/entry.md");
     }
 
+    /** A picture's words of 250,000 blanks, which markdown keeps: once 30 thousand million steps. */
+    @Test
+    void blanksInAPictureAreReadOnce() {
+        String blanks = " ".repeat(250_000);
+        String html = "<img src=\"a.png\" alt=\"a" + blanks + "b\" /><p>" + blanks + "/";
+        assertTimeoutPreemptively(
+                Duration.ofSeconds(5),
+                () -> assertThat(NoteBody.under(2, html).html()).isEqualTo(html.replace(" />", ">")));
+    }
+
     @Test
     void headingsOfANoteMoveBelowThePagesOwn() {
         assertThat(NoteBody.under(2, "<h1 id=\"a\">A</h1><h2>B</h2><p>h1</p>").html())
                 .isEqualTo("<h3 id=\"a\">A</h3><h4>B</h4><p>h1</p>");
         assertThat(NoteBody.under(2, "<h2>B</h2><h3>C</h3>").html()).isEqualTo("<h3>B</h3><h4>C</h4>");
+        assertThat(NoteBody.under(
+                                2,
+                                "<p><img src=\"files/a.png\" alt=\"A\" /> <img src=\"files/b.png\" alt=\"B\" /></p>",
+                                Map.of("files/a.png", "it ends <too> early"))
+                        .html())
+                .isEqualTo("<p><span class=\"why\">The picture “A” cannot be shown: it ends &lt;too&gt; early.</span>"
+                        + " <img src=\"files/b.png\" alt=\"B\"></p>");
         assertThat(NoteBody.under(2, "<p>plain</p><hr /><img src=\"a.png\" alt=\"\" />")
                         .html())
                 .isEqualTo("<p>plain</p><hr><img src=\"a.png\" alt=\"\">");

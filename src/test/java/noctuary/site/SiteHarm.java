@@ -34,7 +34,7 @@ public final class SiteHarm {
     }
 
     private static boolean ours(Element script) {
-        return script.attr("src").matches("(\\.\\./)*assets/(site|zoom|sky|stars)\\.js")
+        return script.attr("src").matches("(\\.\\./)*assets/(site|zoom|sky|stars|find)\\.js")
                 && script.data().isEmpty();
     }
 

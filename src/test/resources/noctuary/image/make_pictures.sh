@@ -21,3 +21,9 @@ convert reference.ppm -depth 16 rgb16.png
 convert reference.ppm -depth 16 -interlace PNG rgb16-interlaced.png
 convert reference.ppm -depth 16 -alpha set -channel A -evaluate set 60% +channel rgba16.png
 convert reference.ppm -depth 8 -quality 100 -sampling-factor 4:4:4 rgb.jpg
+convert reference.ppm -depth 32 $F -compress Zip -define tiff:predictor=3 -define tiff:tile-geometry=16x16 rgbf32-zip-tiled.tif
+convert reference.ppm -depth 16 $F -compress Zip -define tiff:predictor=3 rgbf16-zip-differences.tif
+convert reference.ppm -depth 64 $F -compress Zip -define tiff:predictor=3 rgbf64-zip.tif
+convert reference.ppm -depth 16 -compress LZW -define tiff:fill-order=lsb rgb16-lzw-lsb.tif
+convert reference.ppm -depth 16 -colorspace CMYK -compress Zip cmyk16-zip.tif
+convert reference.ppm -depth 8 -compress JPEG -quality 100 rgb8-jpeg.tif

@@ -54,7 +54,10 @@ public record ChangePage(
 
     public record NightRow(String date, Link entry, String target, String files, String airmass, String moon) {}
 
-    /** @param primary whether it decides */
+    /**
+     * @param primary whether it decides
+     * @param leftOut says which values are not listed; empty when all are
+     */
     public record MeasurePart(
             String id,
             String label,
@@ -65,7 +68,8 @@ public record ChangePage(
             String middles,
             List<Labelled> grounds,
             Drawing plot,
-            List<ValueRow> values) {
+            List<ValueRow> values,
+            String leftOut) {
         public MeasurePart {
             grounds = List.copyOf(grounds);
             values = List.copyOf(values);

@@ -20,6 +20,7 @@ public record EntryPage(
         List<FactGroup> facts,
         List<FilterRow> filters,
         Stars stars,
+        List<SkyRow> skies,
         Drawing course,
         List<ObservationRow> observations,
         List<String> drifts,
@@ -37,6 +38,7 @@ public record EntryPage(
         glance = List.copyOf(glance);
         facts = List.copyOf(facts);
         filters = List.copyOf(filters);
+        skies = List.copyOf(skies);
         observations = List.copyOf(observations);
         drifts = List.copyOf(drifts);
         planes = List.copyOf(planes);
@@ -46,6 +48,38 @@ public record EntryPage(
         changes = List.copyOf(changes);
         lessons = List.copyOf(lessons);
         problems = List.copyOf(problems);
+    }
+
+    /** The same page with ways to the entries before and after; null for none. */
+    public EntryPage between(Link before, Link after) {
+        return new EntryPage(
+                head,
+                title,
+                target,
+                nights,
+                rig,
+                site,
+                hero,
+                heroCaption,
+                note,
+                glance,
+                advised,
+                facts,
+                filters,
+                stars,
+                skies,
+                course,
+                observations,
+                drifts,
+                planes,
+                frames,
+                versions,
+                lost,
+                changes,
+                lessons,
+                problems,
+                before,
+                after);
     }
 
     /** Facts that belong together. */
@@ -65,6 +99,14 @@ public record EntryPage(
 
     public record ZoneRow(
             String where, int stars, String fwhm, String ellipticity, String angle, String background, String noise) {}
+
+    /**
+     * In the middle of a night's exposures; empty where not known.
+     *
+     * @param moonlight magnitudes by which the Moon brightens a natural sky at the target
+     */
+    public record SkyRow(
+            String night, String airmass, String moonLit, String moon, String moonDistance, String moonlight) {}
 
     /** @param night such as {@code 18 October 2025}; empty when the entry has one night */
     public record ObservationRow(String night, String text, String evidence) {}

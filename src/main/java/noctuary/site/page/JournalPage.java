@@ -32,6 +32,6 @@ public record JournalPage(
         }
     }
 
-    /** A dated change, marked on the sharpness chart. */
-    public record ChangeMark(String date, Link change) {}
+    /** A dated change, marked on the sharpness chart. @param verdict empty where there is none */
+    public record ChangeMark(String date, Link change, String verdict, String tone) {}
 }

@@ -14,6 +14,7 @@ public record TargetPage(
         String summary,
         Drawing growth,
         Drawing framing,
+        Link sheet,
         String patch,
         SkyPart sky,
         List<Attempt> attempts) {
@@ -24,9 +25,11 @@ public record TargetPage(
     /**
      * @param shown the picture on the common grid, null when it could not be laid
      * @param view null without a picture or where {@code shown} stands for it
+     * @param exposure empty when not known
      * @param laid how the picture was brought to the common scale
      */
-    public record Attempt(EntryRow row, boolean reference, SkyPart.Shown shown, View view, String laid) {}
+    public record Attempt(
+            EntryRow row, boolean reference, SkyPart.Shown shown, View view, String exposure, String laid) {}
 
     /**
      * A picture turned and scaled onto the reference, in units of the reference's pixels.
