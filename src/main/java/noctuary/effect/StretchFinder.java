@@ -100,9 +100,10 @@ final class StretchFinder {
         CellStretch light = CellStretch.light(tiles).orElse(plain.get());
         int reach = MedianOf.reach(noiseRatio(plain.get().transfer()));
         Optional<CellStretch> median = reach == 0 ? Optional.empty() : CellStretch.median(tiles, reach);
-        Transfer cells = median.filter(m -> m.starMisfit() < MUCH_BETTER * light.starMisfit())
-                .orElse(light)
-                .transfer();
+        if (median.isPresent() && median.get().starMisfit() < MUCH_BETTER * light.starMisfit()) {
+            return median.map(m -> Stretching.sure(m.transfer()));
+        }
+        Transfer cells = light.transfer();
         List<Patch> patches = Patch.sky(background, SLOPE_PATCHES);
         if (patches.size() < FEWEST_SKY) {
             return Optional.of(Stretching.sure(cells));

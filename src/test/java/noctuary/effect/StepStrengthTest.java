@@ -108,7 +108,7 @@ class StepStrengthTest {
 
     /** Steps by their names in {@link StepRow}, after the stretch; the truth by {@link StepTruth}. */
     @ParameterizedTest
-    @CsvSource({"gaussian 1.5, 0", "gaussian 2.0, 2", "sharpen 0.8 at 1.5, 0", "sharpen 1.5 at 1.0, 1"})
+    @CsvSource({"gaussian 1.5, 0", "gaussian 2.0, 2", "median 5, 0", "sharpen 0.8 at 1.5, 0", "sharpen 1.5 at 1.0, 1"})
     void afterTheStretch(String step, int sky) {
         Chain chain = new Chain(Chain.Tone.asinh(), Chain.Order.AFTER, StepRow.named(step));
         Effect effect = chain.effect(SKIES[sky]);
