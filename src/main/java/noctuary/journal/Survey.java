@@ -53,12 +53,14 @@ record Survey(
         Journal journal = Journal.read(root, looks, memo);
         MeasuredFiles files = new MeasuredFiles(Places.cache(root));
         EntrySheets sheets = new EntrySheets(journal, files::of, memo);
-        List<EntrySheet> entries =
-                sheets
-                        .all(wanted -> files.measure(wanted, done -> progress.at("measuring", done, wanted.size())))
-                        .stream()
-                        .sorted(NEWEST_FIRST)
-                        .toList();
+        List<EntrySheet> entries = sheets
+                .all(wanted -> files.measure(wanted, done -> {
+                    progress.at("measuring", done, wanted.size());
+                    progress.measured(files.measuredNow());
+                }))
+                .stream()
+                .sorted(NEWEST_FIRST)
+                .toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
         Map<String, NoiseOverTime> noise = noise(entries, new NoiseCourses(files, Places.cache(root), memo), progress);
         Advice advice = Advice.of(journal, entries, rigs, noise, memo);
