@@ -11,6 +11,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
+import noctuary.keep.Digest;
+import noctuary.keep.Memo;
+import noctuary.keep.Packing;
 import noctuary.sky.Darkness;
 import noctuary.sky.SkyPlace;
 
@@ -47,10 +50,33 @@ public record TimeLedger(List<Row> months, List<Row> rigs, List<CauseCost> cause
             double usedHours,
             Map<String, Double> lostHours) {}
 
+    /** Dark hours of each night of a month. */
+    private record DarkMonth(List<Double> hours) {
+        static final Packing<DarkMonth> PACKING = Packing.of(DarkMonth.class);
+
+        static DarkMonth of(YearMonth month, Place place) {
+            return new DarkMonth(month.atDay(1)
+                    .datesUntil(month.plusMonths(1).atDay(1))
+                    .map(night ->
+                            Darkness.dark(night, place.zone(), place.sky()).toSeconds() / 3600.0)
+                    .toList());
+        }
+    }
+
     /** @param place of most nights; absent when no site tells its coordinates */
     public static TimeLedger of(List<Spent> spent, Optional<Place> place) {
+        return of(spent, place, Memo.NONE);
+    }
+
+    /** @param memo keeps how dark the months were */
+    public static TimeLedger of(List<Spent> spent, Optional<Place> place, Memo memo) {
+        Map<YearMonth, DarkMonth> darkness = new TreeMap<>();
+        place.ifPresent(p -> spent.forEach(
+                s -> darkness.computeIfAbsent(YearMonth.from(s.night()), month -> darkness(month, p, memo))));
         Map<LocalDate, Double> dark = new TreeMap<>();
-        spent.forEach(s -> place.ifPresent(p -> dark.computeIfAbsent(s.night(), night -> darkHours(night, p))));
+        place.ifPresent(p -> spent.forEach(s -> dark.put(
+                s.night(),
+                darkness.get(YearMonth.from(s.night())).hours().get(s.night().getDayOfMonth() - 1))));
         Map<String, List<Spent>> months = new TreeMap<>((a, b) -> b.compareTo(a));
         Map<String, List<Spent>> rigs = new TreeMap<>();
         for (Spent s : spent) {
@@ -60,7 +86,7 @@ public record TimeLedger(List<Row> months, List<Row> rigs, List<CauseCost> cause
                     .add(s);
         }
         return new TimeLedger(
-                rows(months, dark, month -> ofMonth(YearMonth.parse(month), place)),
+                rows(months, dark, month -> ofMonth(darkness.get(YearMonth.parse(month)))),
                 rows(rigs, dark, rig -> OptionalDouble.empty()),
                 CauseCost.of(spent));
     }
@@ -96,16 +122,15 @@ public record TimeLedger(List<Row> months, List<Row> rigs, List<CauseCost> cause
         return sorted;
     }
 
-    private static OptionalDouble ofMonth(YearMonth month, Optional<Place> place) {
-        return place.isEmpty()
+    private static OptionalDouble ofMonth(DarkMonth month) {
+        return month == null
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(month.atDay(1)
-                        .datesUntil(month.plusMonths(1).atDay(1))
-                        .mapToDouble(night -> darkHours(night, place.get()))
-                        .sum());
+                : OptionalDouble.of(
+                        month.hours().stream().mapToDouble(hours -> hours).sum());
     }
 
-    private static double darkHours(LocalDate night, Place place) {
-        return Darkness.dark(night, place.zone(), place.sky()).toSeconds() / 3600.0;
+    private static DarkMonth darkness(YearMonth month, Place place, Memo memo) {
+        String key = new Digest().text(place.toString()).text(month.toString()).hex();
+        return memo.recall("dark-months", DarkMonth.PACKING, key, () -> DarkMonth.of(month, place));
     }
 }

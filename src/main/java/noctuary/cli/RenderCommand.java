@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import noctuary.fact.Problem;
+import noctuary.journal.Progress;
 import noctuary.journal.Rendering;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,9 +39,13 @@ final class RenderCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         Path root = journal.root();
         Path site = output.site(root);
-        Rendering.Outcome outcome = anew
-                ? Rendering.anew(root, site, ProgressLine.on(err))
-                : Rendering.render(root, site, ProgressLine.on(err));
+        Progress progress = QuickLook.of(ProgressLine.on(err));
+        Rendering.Outcome outcome;
+        try {
+            outcome = anew ? Rendering.anew(root, site, progress) : Rendering.render(root, site, progress);
+        } catch (QuickLook.TooMuchException again) {
+            return QuickLook.AGAIN;
+        }
         tell(outcome, site.resolve("index.html").toString(), out, err);
         return ProblemList.faults(outcome.problems()).isEmpty() ? 0 : 1;
     }

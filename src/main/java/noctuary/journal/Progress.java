@@ -6,4 +6,7 @@ public interface Progress {
 
     /** @param what the work in a word or two, such as {@code measuring} */
     void at(String what, int done, int total);
+
+    /** @param files so far that had to be measured now */
+    default void measured(int files) {}
 }

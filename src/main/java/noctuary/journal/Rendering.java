@@ -119,7 +119,10 @@ public final class Rendering {
     /** Pictures are measured two at a time like frames, then compared one after the other. */
     private static Map<String, List<VersionSheet>> versions(Survey survey, Path root, Progress progress) {
         List<Path> images = images(survey);
-        survey.files().measure(images, done -> progress.at("measuring pictures", done, images.size()));
+        survey.files().measure(images, done -> {
+            progress.at("measuring pictures", done, images.size());
+            progress.measured(survey.files().measuredNow());
+        });
         VersionSheets sheets = new VersionSheets(survey.files(), Places.cache(root));
         Map<String, List<VersionSheet>> all = new LinkedHashMap<>();
         int done = 0;

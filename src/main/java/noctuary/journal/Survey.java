@@ -3,6 +3,7 @@ package noctuary.journal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,11 +53,8 @@ record Survey(
         Memo memo = Places.memo(root);
         Journal journal = Journal.read(root, looks, memo);
         MeasuredFiles files = new MeasuredFiles(Places.cache(root));
-        EntrySheets sheets = new EntrySheets(journal, files::of, memo);
-        List<EntrySheet> entries =
-                sheets
-                        .all(wanted -> files.measure(wanted, done -> progress.at("measuring", done, wanted.size())))
-                        .stream()
+        List<EntrySheet> entries = new EntrySheets(journal, files::of, memo)
+                .all(wanted -> measure(files, wanted, progress)).stream()
                         .sorted(NEWEST_FIRST)
                         .toList();
         Map<String, RigSheet> rigs = RigSheets.of(journal, entries);
@@ -71,6 +69,13 @@ record Survey(
                 TargetSheets.of(entries, memo),
                 advice,
                 problems(journal, entries, rigs, advice));
+    }
+
+    private static void measure(MeasuredFiles files, Collection<Path> wanted, Progress progress) {
+        files.measure(wanted, done -> {
+            progress.at("measuring", done, wanted.size());
+            progress.measured(files.measuredNow());
+        });
     }
 
     /** Worked out anew at each call; not every command wants them. */

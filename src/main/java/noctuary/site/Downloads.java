@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import noctuary.keep.Memo;
 import noctuary.site.page.DownloadsPage;
 import noctuary.site.page.DownloadsPage.Column;
 import noctuary.site.page.Link;
@@ -28,8 +27,7 @@ final class Downloads {
     private final String frames;
     private final int frameCount;
 
-    /** @param memo keeps the rows of each entry's frames */
-    Downloads(Ledger ledger, Memo memo) throws IOException {
+    Downloads(Ledger ledger) throws IOException {
         this.ledger = ledger;
         Tables tables = new Tables(ledger);
         this.frameCount = ledger.content().entries().stream()
@@ -38,7 +36,7 @@ final class Downloads {
         this.journal = json(new JournalRecords(ledger).journal());
         this.entries = csv(Columns.ENTRIES, true, tables.entries());
         this.frames = Columns.FRAMES.stream().map(Column::name).collect(Collectors.joining(",", "", "\n"))
-                + new FrameLines(ledger, memo).all();
+                + new FrameLines(ledger).all();
     }
 
     /** Text by path from the top folder. */

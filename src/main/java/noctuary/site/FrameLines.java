@@ -5,14 +5,12 @@ import java.io.UncheckedIOException;
 import java.util.stream.Collectors;
 import noctuary.entry.Journal;
 import noctuary.keep.Digest;
-import noctuary.keep.Memo;
 import noctuary.keep.Packing;
 import noctuary.measure.EntrySheet;
 
 /** The lines of {@code data/frames.csv}, entry by entry: frames of many years at once do not fit into memory. */
 final class FrameLines {
     private final Ledger ledger;
-    private final Memo memo;
     private final Tables tables;
     private final String telling;
 
@@ -20,9 +18,8 @@ final class FrameLines {
         static final Packing<Lines> PACKING = Packing.of(Lines.class);
     }
 
-    FrameLines(Ledger ledger, Memo memo) {
+    FrameLines(Ledger ledger) {
         this.ledger = ledger;
-        this.memo = memo;
         this.tables = new Tables(ledger);
         Journal journal = ledger.content().journal();
         this.telling = journal.settings() + " " + journal.root();
@@ -36,7 +33,8 @@ final class FrameLines {
         String key = sheet.key().isEmpty()
                 ? ""
                 : new Digest().text(sheet.key()).text(telling).hex();
-        return memo.recall("frame-lines", Lines.PACKING, key, () -> new Lines(lines(sheet)))
+        return ledger.memo()
+                .recall("frame-lines", Lines.PACKING, key, () -> new Lines(lines(sheet)))
                 .text();
     }
 

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import noctuary.advice.Advice;
 import noctuary.entry.Site;
 import noctuary.entry.Typed;
+import noctuary.keep.Memo;
 import noctuary.measure.EntrySheet;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
@@ -20,15 +21,26 @@ import noctuary.site.page.Link;
 /** The content with its cross-references: which target an entry belongs to, what its rig and site are called. */
 final class Ledger {
     private final SiteContent content;
+    private final Memo memo;
     private final Discretion discretion;
     private final Map<String, EntrySheet> bySlug = new LinkedHashMap<>();
     private final Map<String, TargetSheet> targetOf = new HashMap<>();
 
     Ledger(SiteContent content) {
+        this(content, Memo.NONE);
+    }
+
+    /** @param memo keeps what takes long to work out */
+    Ledger(SiteContent content, Memo memo) {
         this.content = content;
+        this.memo = memo;
         this.discretion = new Discretion(content.journal());
         content.entries().forEach(sheet -> bySlug.put(sheet.entry().slug(), sheet));
         content.targets().forEach(target -> target.attempts().forEach(attempt -> targetOf.put(attempt.slug(), target)));
+    }
+
+    Memo memo() {
+        return memo;
     }
 
     SiteContent content() {

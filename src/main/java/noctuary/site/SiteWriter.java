@@ -70,10 +70,10 @@ public final class SiteWriter {
     }
 
     private void writeAll() throws IOException {
-        Ledger ledger = new Ledger(content);
+        Ledger ledger = new Ledger(content, memo);
         Heads heads = new Heads(ledger, Assets.STYLESHEETS);
         Charts charts = new Charts(ledger);
-        Downloads downloads = new Downloads(ledger, memo);
+        Downloads downloads = new Downloads(ledger);
         for (String stylesheet : Assets.STYLESHEETS) {
             put(stylesheet, assets.read(stylesheet));
         }

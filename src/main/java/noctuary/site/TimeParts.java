@@ -24,7 +24,7 @@ final class TimeParts {
     TimePart of(List<Usage> usage) {
         Optional<Site> site = usualSite();
         List<Spent> spent = usage.stream().map(this::spent).toList();
-        TimeLedger time = TimeLedger.of(spent, site.map(TimeParts::place));
+        TimeLedger time = TimeLedger.of(spent, site.map(TimeParts::place), ledger.memo());
         return new TimePart(
                 site.map(Site::name).orElse(""),
                 time.months().stream()

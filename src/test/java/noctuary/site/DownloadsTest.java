@@ -103,7 +103,7 @@ class DownloadsTest {
 
     private static Map<String, String> files(boolean published) {
         try {
-            return new Downloads(new Ledger(Fixture.content(published)), noctuary.keep.Memo.NONE).files();
+            return new Downloads(new Ledger(Fixture.content(published))).files();
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }

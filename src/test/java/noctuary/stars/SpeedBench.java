@@ -20,8 +20,8 @@ import noctuary.stats.Robust;
 /**
  * Times the whole measurement (reading, sky, detection, fits, zones, defects) of one 6248 x 4176 16-bit frame with 4000
  * stars against Source Extractor (whole process) and SEP on the same file, one after the other in every round, and
- * prints the medians of the rounds' ratios: warm, cold when {@code target/noctuary.jar} is there, for a file of three
- * planes of floats (reading and defects of all planes included), and over a batch in a process with 1 GiB of heap. Needs
+ * prints the medians of the rounds' ratios: warm, for a file of three planes of floats (reading and defects of all planes
+ * included), and, when {@code target/noctuary.jar} is there, cold and over a batch in a process with 1 GiB of heap. Needs
  * source-extractor and python3-sep. The first argument is the number of frames of the batch, 100 unless given.
  */
 public final class SpeedBench {
@@ -44,7 +44,12 @@ public final class SpeedBench {
         }
         rounds.print();
         int frames = args.length > 0 ? Integer.parseInt(args[0]) : 100;
-        line("batch in 1 GiB, a frame / warm (at most 1)", SpeedBatch.perFrame(file, frames) / rounds.warm());
+        if (Files.exists(target.resolve("noctuary.jar"))) {
+            double each = SpeedBatch.perFrame(target.resolve("noctuary"), file, frames);
+            line("batch in 1 GiB, whole process, a frame, ms", each);
+            line("batch, a frame / warm (at most 1)", each / rounds.warm());
+            line("batch, a frame / source-extractor (at most 0.33)", each / rounds.extractor());
+        }
         Files.delete(file);
         Files.delete(stack);
     }
@@ -114,6 +119,10 @@ public final class SpeedBench {
 
         double warm() {
             return Robust.median(times[OURS]);
+        }
+
+        double extractor() {
+            return Robust.median(times[EXTRACTOR]);
         }
 
         void print() {
