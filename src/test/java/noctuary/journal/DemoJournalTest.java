@@ -113,8 +113,8 @@ class DemoJournalTest {
     @Test
     void aRigsPriceStandsBesideWhatItSurelyGave() throws Exception {
         assertThat(Files.readString(site.resolve("rigs/heron/index.html")))
-                .contains("743 EUR more")
-                .contains("18 EUR more");
+                .contains("743\u00a0EUR more")
+                .contains("18\u00a0EUR more");
     }
 
     @Test
