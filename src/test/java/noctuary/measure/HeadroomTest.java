@@ -22,7 +22,7 @@ class HeadroomTest {
 
     private Path picture;
 
-    /** A megapixel, which takes about 12 MB. */
+    /** A megapixel of three colours at eight bits, which takes about 5 MB. */
     @BeforeEach
     void paint() throws IOException {
         picture = folder.resolve("a.png");
@@ -36,7 +36,7 @@ class HeadroomTest {
 
     @Test
     void whatDoesNotFitTogetherIsDoneInTurn() throws Exception {
-        assertThat(together(new Headroom(20 << 20))).isEqualTo(1);
+        assertThat(together(new Headroom(10 << 20))).isEqualTo(1);
     }
 
     @Test
