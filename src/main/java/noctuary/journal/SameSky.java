@@ -51,15 +51,16 @@ final class SameSky {
     Optional<Sky> of(TargetSheet target, Map<String, EntrySheet> entries) throws IOException {
         String key = key(target, entries);
         Optional<Shown> before = memo.find(KIND, Shown.PACKING, key);
-        if (before.isPresent()) {
-            try {
-                new Placing(cache, output).again(before.get().files());
-                return before.get().sky();
-            } catch (IOException missing) {
-                return made(target, entries, key);
-            }
+        return before.isPresent() && placedAgain(before.get()) ? before.get().sky() : made(target, entries, key);
+    }
+
+    private boolean placedAgain(Shown before) {
+        try {
+            new Placing(cache, output).again(before.files());
+            return true;
+        } catch (IOException missing) {
+            return false;
         }
-        return made(target, entries, key);
     }
 
     /** Empty where a file has no identity. */

@@ -65,6 +65,12 @@ public final class EntrySheet {
         return new EntrySheet(entry, key, summary, source);
     }
 
+    /** The same sheet, whose files are at hand already. */
+    EntrySheet holding(EntryFiles found) {
+        files = new SoftReference<>(found);
+        return this;
+    }
+
     public Entry entry() {
         return entry;
     }

@@ -77,7 +77,9 @@ public final class EntrySheets {
 
     private Optional<EntrySheet> kept(Entry entry) {
         String key = keys.of(entry);
-        return memo.find(KIND, EntrySummary.PACKING, key).map(summary -> sheet(entry, key, summary));
+        return memo.find(KIND, EntrySummary.PACKING, key)
+                .map(summary ->
+                        EntrySheet.kept(entry, key, summary, () -> whole(entry).files()));
     }
 
     /** The sheet; its files are measured where that was not done. */
@@ -86,12 +88,9 @@ public final class EntrySheets {
         boolean known =
                 whole.files().all().allMatch(f -> !f.measurement().content().isEmpty());
         String key = known ? keys.of(entry) : "";
-        memo.recall(KIND, EntrySummary.PACKING, key, whole::summary);
-        return sheet(entry, key, whole.summary());
-    }
-
-    private EntrySheet sheet(Entry entry, String key, EntrySummary summary) {
-        return EntrySheet.kept(entry, key, summary, () -> whole(entry).files());
+        memo.keep(KIND, EntrySummary.PACKING, key, whole.summary());
+        return EntrySheet.kept(entry, key, whole.summary(), () -> whole(entry).files())
+                .holding(whole.files());
     }
 
     private record Whole(EntrySummary summary, EntryFiles files) {}

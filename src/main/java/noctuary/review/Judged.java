@@ -20,9 +20,13 @@ record Judged(List<MeasureReview> measures) {
         return Asked.PACKING.digest(new Asked(changed.stream().sorted().toList(), measures));
     }
 
-    /** As {@link Judgement#of}, from {@code memo} where it was asked before. */
-    static List<MeasureReview> of(Set<Influence> changed, List<MeasureNights> measures, Memo memo) {
-        return memo.recall(KIND, PACKING, key(changed, measures), () -> new Judged(Judgement.of(changed, measures)))
+    /**
+     * As {@link Judgement#of}, from {@code memo} where it was asked before.
+     *
+     * @param key as {@link #key} gives it for the same
+     */
+    static List<MeasureReview> of(String key, Set<Influence> changed, List<MeasureNights> measures, Memo memo) {
+        return memo.recall(KIND, PACKING, key, () -> new Judged(Judgement.of(changed, measures)))
                 .measures();
     }
 

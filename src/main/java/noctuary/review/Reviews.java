@@ -125,9 +125,10 @@ public final class Reviews {
     private KeptReview worked(Change change, List<DepthPair> pairs) {
         Evidence evidence =
                 change.kind() == ChangeKind.CHOICE ? ChoiceEvidence.of(change, versions) : Evidence.of(change, pairs);
-        List<MeasureReview> measures = Judged.of(change.kind().changes(), evidence.measures(), memo);
+        String verdicts = Judged.key(change.kind().changes(), evidence.measures());
+        List<MeasureReview> measures = Judged.of(verdicts, change.kind().changes(), evidence.measures(), memo);
         return new KeptReview(
-                Judged.key(change.kind().changes(), evidence.measures()),
+                verdicts,
                 measures,
                 evidence.absent(),
                 Circumstance.of(change),
