@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
  * @param sub of one exposure, where measured
  * @param growth whether the noise falls with the root of the time; absent without frames and stack
  * @param deeper hours for chosen gains
- * @param elsewhere the same depth under other skies and with other rigs
+ * @param elsewhere the same depth under other skies and with other rigs, those that take least, quickest first
+ * @param places all rigs and skies that {@code elsewhere} was chosen from
  */
 public record ExposurePlan(
         String slug,
@@ -20,7 +21,8 @@ public record ExposurePlan(
         Optional<NoiseGrowth> growth,
         Optional<NoiseFall> fall,
         List<Deeper> deeper,
-        List<Elsewhere> elsewhere) {
+        List<Elsewhere> elsewhere,
+        int places) {
     public ExposurePlan {
         deeper = List.copyOf(deeper);
         elsewhere = List.copyOf(elsewhere);

@@ -1,11 +1,14 @@
 package noctuary.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import noctuary.measure.Figure;
 import noctuary.stats.Robust;
 
@@ -13,14 +16,33 @@ import noctuary.stats.Robust;
 final class ExposurePlans {
     private static final double[] GAINS = {0.25, 0.5, 1};
 
-    private final List<Place> places;
+    /** Of all places the ones that are told, those that take least. */
+    private static final int TOLD = 5;
+
+    private final Map<Set<String>, List<Place>> byFilters;
 
     /**
      * Entries with one rig at one site through the same filters, whose noise is known.
      *
      * @param variance median of the squared noise a second and square arcsecond, electrons, reading included
      */
-    private record Place(EntryContext first, int nights, double variance) {}
+    private record Place(EntryContext first, int nights, double variance, OptionalDouble aperture) {
+        String id() {
+            return first.rigId() + " " + first.siteId();
+        }
+    }
+
+    /** One of the places with what it would take there. */
+    private record There(Place place, double seconds, boolean sameRig) {
+        static final Comparator<There> QUICKEST_FIRST = Comparator.comparingDouble(There::seconds)
+                .thenComparing(there -> there.place().id());
+
+        ExposurePlan.Elsewhere told() {
+            String assuming = "noise as measured there on " + Words.count(place.nights(), "night", "nights")
+                    + (sameRig ? "" : "; light by the area of the apertures alone");
+            return new ExposurePlan.Elsewhere(place.first().rigId(), place.first().siteId(), seconds, assuming);
+        }
+    }
 
     private ExposurePlans(List<EntryContext> entries) {
         Map<List<Object>, List<EntryContext>> groups = new LinkedHashMap<>();
@@ -29,13 +51,15 @@ final class ExposurePlans {
                 .forEach(
                         e -> groups.computeIfAbsent(List.of(e.filters(), e.rigId(), e.siteId()), k -> new ArrayList<>())
                                 .add(e));
-        places = groups.values().stream().map(ExposurePlans::place).toList();
+        byFilters = groups.values().stream()
+                .map(ExposurePlans::place)
+                .collect(Collectors.groupingBy(place -> place.first().filters()));
     }
 
     private static Place place(List<EntryContext> there) {
         double[] variances =
                 there.stream().mapToDouble(e -> variance(e).getAsDouble()).toArray();
-        return new Place(there.get(0), there.size(), Robust.median(variances));
+        return new Place(there.get(0), there.size(), Robust.median(variances), aperture(there.get(0)));
     }
 
     /** By slug; entries without exposure have none. */
@@ -56,6 +80,7 @@ final class ExposurePlans {
         double seconds = total.getAsDouble();
         Optional<NoiseGrowth> growth = entry.traits().growth();
         Optional<NoiseFall> fall = entry.noise().map(NoiseFall::new);
+        List<There> elsewhere = elsewhere(entry, seconds);
         return Optional.of(new ExposurePlan(
                 entry.slug(),
                 seconds,
@@ -63,7 +88,8 @@ final class ExposurePlans {
                 growth,
                 fall,
                 deeper(seconds, floor(entry, growth, fall)),
-                elsewhere(entry, seconds)));
+                elsewhere.stream().limit(TOLD).map(There::told).toList(),
+                elsewhere.size()));
     }
 
     private static Optional<ExposurePlan.Sub> sub(Depth d) {
@@ -106,32 +132,30 @@ final class ExposurePlans {
         return rows;
     }
 
-    private List<ExposurePlan.Elsewhere> elsewhere(EntryContext entry, double seconds) {
+    /** All other places whose noise is known, quickest first. */
+    private List<There> elsewhere(EntryContext entry, double seconds) {
         OptionalDouble here = variance(entry);
         if (here.isEmpty()) {
             return List.of();
         }
-        return places.stream()
-                .filter(there -> there.first().filters().equals(entry.filters()))
-                .filter(there -> !there.first().rigId().equals(entry.rigId())
-                        || !there.first().siteId().equals(entry.siteId()))
-                .flatMap(there -> elsewhere(entry, seconds, here.getAsDouble(), there).stream())
+        OptionalDouble aperture = aperture(entry);
+        return byFilters.getOrDefault(entry.filters(), List.of()).stream()
+                .filter(place -> !place.first().rigId().equals(entry.rigId())
+                        || !place.first().siteId().equals(entry.siteId()))
+                .flatMap(place -> there(entry, aperture, seconds, here.getAsDouble(), place).stream())
+                .sorted(There.QUICKEST_FIRST)
                 .toList();
     }
 
-    private static Optional<ExposurePlan.Elsewhere> elsewhere(
-            EntryContext entry, double seconds, double here, Place there) {
-        EntryContext other = there.first();
-        boolean sameRig = other.rigId().equals(entry.rigId());
-        OptionalDouble signal = sameRig ? OptionalDouble.of(1) : areaRatio(other, entry);
+    private static Optional<There> there(
+            EntryContext entry, OptionalDouble aperture, double seconds, double here, Place place) {
+        boolean sameRig = place.first().rigId().equals(entry.rigId());
+        OptionalDouble signal = sameRig ? OptionalDouble.of(1) : areaRatio(place.aperture(), aperture);
         if (signal.isEmpty()) {
             return Optional.empty();
         }
-        double ratio = EqualDepth.timeRatio(there.variance() / here, signal.getAsDouble());
-        String nights = Words.count(there.nights(), "night", "nights");
-        String assuming =
-                "noise as measured there on " + nights + (sameRig ? "" : "; light by the area of the apertures alone");
-        return Optional.of(new ExposurePlan.Elsewhere(other.rigId(), other.siteId(), seconds * ratio, assuming));
+        double ratio = EqualDepth.timeRatio(place.variance() / here, signal.getAsDouble());
+        return Optional.of(new There(place, seconds * ratio, sameRig));
     }
 
     /** Squared noise a second and square arcsecond, electrons, reading included. */
@@ -144,11 +168,9 @@ final class ExposurePlans {
         return OptionalDouble.of(noise * noise / d.subSeconds().getAsDouble());
     }
 
-    private static OptionalDouble areaRatio(EntryContext there, EntryContext here) {
-        OptionalDouble a = aperture(there);
-        OptionalDouble b = aperture(here);
-        return a.isPresent() && b.isPresent()
-                ? OptionalDouble.of(Math.pow(a.getAsDouble() / b.getAsDouble(), 2))
+    private static OptionalDouble areaRatio(OptionalDouble there, OptionalDouble here) {
+        return there.isPresent() && here.isPresent()
+                ? OptionalDouble.of(Math.pow(there.getAsDouble() / here.getAsDouble(), 2))
                 : OptionalDouble.empty();
     }
 

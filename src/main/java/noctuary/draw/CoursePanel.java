@@ -3,8 +3,14 @@ package noctuary.draw;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
-/** One measure of a {@link NightCourse} on its own scale: dots, joined except across gaps. */
+/**
+ * One measure of a {@link NightCourse} on its own scale: dots, joined except across gaps. A night has hundreds of them,
+ * so they are one element; their numbers belong into a table.
+ */
 final class CoursePanel {
+    /** The dot that all panels of a drawing share. */
+    static final String DOT = "dot";
+
     private final NightCourse.Panel panel;
     private final Ticks ticks;
 
@@ -36,19 +42,10 @@ final class CoursePanel {
             }
             before = at;
         }
-        svg.path("s1 course", trace);
-        panel.samples().forEach(sample -> dot(svg, sample, x, y));
+        Dot.along(svg, DOT, "s1 course", trace);
     }
 
     private static boolean joined(List<Gap> gaps, double before, double at) {
         return !Double.isNaN(before) && gaps.stream().noneMatch(gap -> gap.parts(before, at));
-    }
-
-    private void dot(Svg svg, NightCourse.Sample sample, Scale x, Scale y) {
-        svg.open("g", "class", "point");
-        svg.tip(ClockTicks.clock(sample.time()) + ", " + panel.name() + " " + Digits.significant(sample.value(), 3)
-                + (panel.unit().isEmpty() ? "" : " " + panel.unit()));
-        svg.circle("s1 solid", x.at(ClockTicks.seconds(sample.time())), y.at(sample.value()), 2.6);
-        svg.close();
     }
 }

@@ -51,6 +51,7 @@ final class CoursePlot {
         Svg svg = Svg.picture(words, "course", form, bottom + 58);
         svg.open("defs");
         Texture.HATCH.define(svg, svg.idOf("gap"), "soft");
+        Dot.define(svg, CoursePanel.DOT, "s1");
         svg.close();
         if (times.isEmpty()) {
             Axes.nothing(svg, form, top + panelHeight / 2, "no frames measured");

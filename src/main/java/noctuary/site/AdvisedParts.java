@@ -78,7 +78,8 @@ final class AdvisedParts {
                 plan.fall().map(AdvisedParts::falling).orElse(List.of()),
                 plan.fall().map(AdvisedParts::chart).orElse(null),
                 plan.deeper().stream().map(d -> deeper(plan, d)).toList(),
-                plan.elsewhere().stream().map(this::place).toList());
+                plan.elsewhere().stream().map(this::place).toList(),
+                chosen(plan.elsewhere().size(), plan.places()));
     }
 
     private static List<Advised.FallRow> falling(NoiseFall fall) {
@@ -109,6 +110,10 @@ final class AdvisedParts {
                 Numerals.trimmed(row.magnitudes(), 2) + "\u00a0mag",
                 reached ? Numerals.duration(row.totalSeconds().getAsDouble()) : "",
                 reached ? Numerals.duration(row.totalSeconds().getAsDouble() - plan.totalSeconds()) : "");
+    }
+
+    private static String chosen(int told, int places) {
+        return told == places ? "" : "the " + told + " of " + places + " that take least";
     }
 
     private Advised.PlaceRow place(ExposurePlan.Elsewhere e) {

@@ -120,7 +120,7 @@ final class Charts {
                 : drawing(
                         new NightCourse("The night's course", name, panels, List.of()),
                         "night",
-                        "Frame by frame, " + name + ".");
+                        "Frame by frame, " + name + "; their numbers are in the table of frames.");
     }
 
     private static NightCourse.Panel panel(

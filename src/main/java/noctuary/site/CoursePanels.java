@@ -9,7 +9,6 @@ import java.util.function.Function;
 import noctuary.draw.NightCourse.Panel;
 import noctuary.draw.NightCourse.Sample;
 import noctuary.measure.CourseFrame;
-import noctuary.measure.CourseFrame.FieldMove;
 import noctuary.measure.NightCourse;
 
 /** Panels of what only several frames together can tell: transparency, and how the field wandered. */
@@ -17,25 +16,15 @@ final class CoursePanels {
     private CoursePanels() {}
 
     static List<Panel> of(List<NightCourse> courses, ZoneId clock) {
-        List<CourseFrame> frames =
-                courses.stream().flatMap(c -> c.frames().stream()).toList();
-        if (frames.size() < 2) {
+        List<CourseFrame> frames = FieldDrift.compared(courses);
+        if (frames.isEmpty()) {
             return List.of();
         }
-        boolean scaled = frames.stream()
-                .flatMap(f -> f.field().stream())
-                .allMatch(move -> move.xArcsec().isPresent());
-        String unit = scaled ? "arcsec" : "px";
-        Function<FieldMove, OptionalDouble> x = scaled ? FieldMove::xArcsec : move -> OptionalDouble.of(move.xPx());
-        Function<FieldMove, OptionalDouble> y = scaled ? FieldMove::yArcsec : move -> OptionalDouble.of(move.yPx());
+        FieldDrift drift = FieldDrift.of(frames);
         return List.of(
                 panel("Relative transparency", "", frames, clock, CourseFrame::relativeTransparency),
-                panel("Drift along x", unit, frames, clock, f -> drift(f, x)),
-                panel("Drift along y", unit, frames, clock, f -> drift(f, y)));
-    }
-
-    private static OptionalDouble drift(CourseFrame frame, Function<FieldMove, OptionalDouble> part) {
-        return frame.field().map(part).orElseGet(OptionalDouble::empty);
+                panel("Drift along x", drift.unit(), frames, clock, drift::x),
+                panel("Drift along y", drift.unit(), frames, clock, drift::y));
     }
 
     private static Panel panel(

@@ -55,6 +55,7 @@ final class EntryPages {
                 observations(sheet),
                 DriftText.of(sheet.courses()),
                 PlaneRows.of(sheet),
+                frames.driftUnit(),
                 frames.rows(),
                 pictures.versions(),
                 sheet.entry().lost().stream().map(EntryPages::lost).toList(),

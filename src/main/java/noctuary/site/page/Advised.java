@@ -29,6 +29,7 @@ public record Advised(List<FindingRow> findings, List<BudgetPart> budgets, Strin
      * @param growth whether the stack is as quiet as its frames foretell; empty where nothing tells
      * @param fall whether noise falls with time, by the entry's own frames; empty where nothing tells
      * @param fallChart null where there is no {@code fall}
+     * @param ofPlaces which of all places {@code places} are; empty where they are all
      */
     public record Wanted(
             String total,
@@ -39,7 +40,8 @@ public record Advised(List<FindingRow> findings, List<BudgetPart> budgets, Strin
             List<FallRow> falling,
             Drawing fallChart,
             List<DeeperRow> deeper,
-            List<PlaceRow> places) {
+            List<PlaceRow> places,
+            String ofPlaces) {
         public Wanted {
             falling = List.copyOf(falling);
             deeper = List.copyOf(deeper);

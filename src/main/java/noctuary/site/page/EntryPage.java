@@ -3,7 +3,10 @@ package noctuary.site.page;
 import java.util.List;
 
 /**
- * One entry. @param hero null without a picture; {@code stars}, {@code course}, {@code older}, {@code newer} likewise
+ * One entry.
+ *
+ * @param hero null without a picture; {@code stars}, {@code course}, {@code older}, {@code newer} likewise
+ * @param driftUnit of how the field wandered over the frames; empty when they could not be compared
  */
 public record EntryPage(
         Head head,
@@ -25,6 +28,7 @@ public record EntryPage(
         List<ObservationRow> observations,
         List<String> drifts,
         List<PlaneRow> planes,
+        String driftUnit,
         List<FrameRow> frames,
         List<VersionPart> versions,
         List<LostRow> lost,
@@ -72,6 +76,7 @@ public record EntryPage(
                 observations,
                 drifts,
                 planes,
+                driftUnit,
                 frames,
                 versions,
                 lost,
@@ -114,7 +119,10 @@ public record EntryPage(
     /** One colour of a stack of three. */
     public record PlaneRow(String colour, String background, String noise, String fwhmPx) {}
 
-    /** @param left why it adds no exposure, or empty */
+    /**
+     * @param transparency relative to the frame with most stars; empty, as both drifts, where {@code driftUnit} is
+     * @param left why it adds no exposure, or empty
+     */
     public record FrameRow(
             String name,
             String taken,
@@ -125,6 +133,9 @@ public record EntryPage(
             String ellipticity,
             String background,
             String stars,
+            String transparency,
+            String driftX,
+            String driftY,
             String left) {}
 
     /** @param effect null where nothing was compared */
