@@ -32,20 +32,17 @@ final class Cause {
 
     private Cause() {}
 
-    static boolean same(String about, String cause) {
-        return plain(about).equals(plain(cause));
-    }
-
-    /** Whether an observation or finding shows what a lesson is about. */
-    static boolean shows(String findingId, String about) {
-        return WORDS.getOrDefault(findingId, Set.of()).contains(plain(about));
+    /** What lessons call that which an observation or finding shows. */
+    static Set<String> words(String findingId) {
+        return WORDS.getOrDefault(findingId, Set.of());
     }
 
     static boolean isWeather(String cause) {
         return WEATHER.contains(plain(cause));
     }
 
-    private static String plain(String word) {
+    /** As lessons, losses and findings are compared. */
+    static String plain(String word) {
         return word.strip().toLowerCase(Locale.ROOT);
     }
 }

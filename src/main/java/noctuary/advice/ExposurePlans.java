@@ -40,7 +40,8 @@ final class ExposurePlans {
         ExposurePlan.Elsewhere told() {
             String assuming = "noise as measured there on " + Words.count(place.nights(), "night", "nights")
                     + (sameRig ? "" : "; light by the area of the apertures alone");
-            return new ExposurePlan.Elsewhere(place.first().rigId(), place.first().siteId(), seconds, assuming);
+            return new ExposurePlan.Elsewhere(
+                    place.first().rigId(), place.first().siteId(), seconds, assuming);
         }
     }
 
@@ -66,9 +67,9 @@ final class ExposurePlans {
     static Map<String, ExposurePlan> of(List<EntryContext> entries) {
         ExposurePlans plans = new ExposurePlans(entries);
         Map<String, ExposurePlan> all = new LinkedHashMap<>();
-        for (EntryContext entry : entries) {
-            plans.plan(entry).ifPresent(plan -> all.put(entry.slug(), plan));
-        }
+        entries.parallelStream()
+                .flatMap(entry -> plans.plan(entry).stream())
+                .forEachOrdered(plan -> all.put(plan.slug(), plan));
         return all;
     }
 

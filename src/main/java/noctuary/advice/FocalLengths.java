@@ -4,9 +4,7 @@ import static noctuary.advice.Words.fixed;
 import static noctuary.advice.Words.say;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import noctuary.fact.Quantity;
@@ -25,24 +23,27 @@ final class FocalLengths {
 
     private FocalLengths() {}
 
-    /** Millimetres by entry, of those with world coordinates and a pixel pitch. */
-    static Map<EntryContext, Double> of(List<EntryContext> own) {
-        Map<EntryContext, Double> lengths = new LinkedHashMap<>();
+    /** What one entry tells. */
+    record Length(EntryContext entry, double mm) {}
+
+    /** Of those with world coordinates and a pixel pitch. */
+    static List<Length> of(List<EntryContext> own) {
+        List<Length> lengths = new ArrayList<>();
         for (EntryContext entry : own) {
             OptionalDouble pitch = entry.camera("pixel");
             OptionalDouble scale = entry.traits().onSky();
             if (pitch.isPresent() && scale.isPresent()) {
-                lengths.put(entry, Optics.focalLengthMm(pitch.getAsDouble(), scale.getAsDouble()));
+                lengths.add(new Length(entry, Optics.focalLengthMm(pitch.getAsDouble(), scale.getAsDouble())));
             }
         }
         return lengths;
     }
 
-    static Optional<RigDesk.Focal> focal(RigSheet rig, Map<EntryContext, Double> lengths) {
+    static Optional<RigDesk.Focal> focal(RigSheet rig, List<Length> lengths) {
         if (lengths.isEmpty()) {
             return Optional.empty();
         }
-        double[] mm = lengths.values().stream().mapToDouble(v -> v).toArray();
+        double[] mm = lengths.stream().mapToDouble(Length::mm).toArray();
         double measured = Robust.median(mm);
         Optional<Quantity> own =
                 Optional.ofNullable(rig.note().optics().get("focal length")).map(t -> t.value());
@@ -54,11 +55,11 @@ final class FocalLengths {
                 own.map(f -> OptionalDouble.of(measured / f.value())).orElseGet(OptionalDouble::empty)));
     }
 
-    static List<Finding> findings(Optional<RigDesk.Focal> focal, Map<EntryContext, Double> lengths) {
+    static List<Finding> findings(Optional<RigDesk.Focal> focal, List<Length> lengths) {
         List<Finding> findings = new ArrayList<>();
         focal.flatMap(FocalLengths::againstNote).ifPresent(findings::add);
         if (lengths.size() >= FEWEST_NIGHTS) {
-            lengths.forEach((entry, mm) -> odd(entry, mm, focal.orElseThrow()).ifPresent(findings::add));
+            lengths.forEach(length -> odd(length, focal.orElseThrow()).ifPresent(findings::add));
         }
         return findings;
     }
@@ -79,7 +80,9 @@ final class FocalLengths {
                         Words.count(f.nights(), "entry", "entries"))));
     }
 
-    private static Optional<Finding> odd(EntryContext entry, double mm, RigDesk.Focal f) {
+    private static Optional<Finding> odd(Length length, RigDesk.Focal f) {
+        EntryContext entry = length.entry();
+        double mm = length.mm();
         double off = mm / f.measuredMm() - 1;
         if (Math.abs(off) < Math.max(ANOTHER_TRAIN, 5 * f.spreadMm() / f.measuredMm())) {
             return Optional.empty();

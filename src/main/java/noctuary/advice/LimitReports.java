@@ -1,28 +1,54 @@
 package noctuary.advice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Judges every entry of a journal, each against the other nights. */
 final class LimitReports {
-    private final Map<String, List<EntryContext>> byRig;
+    private final Map<String, List<Night>> byRig;
+
+    /** What an entry gives to judge others by, ready once: every entry asks all others of its rig. */
+    private record Night(
+            EntryContext entry,
+            Set<String> filters,
+            OptionalDouble seeing,
+            OptionalDouble skyRate,
+            OptionalDouble totalSeconds) {
+        static Night of(EntryContext entry) {
+            return new Night(
+                    entry,
+                    entry.filters(),
+                    entry.traits()
+                            .sharpness()
+                            .map(SharpnessBudget::seeingAtZenith)
+                            .orElseGet(OptionalDouble::empty),
+                    entry.traits().known().skyRate(),
+                    entry.traits().known().totalSeconds());
+        }
+    }
 
     private LimitReports(List<EntryContext> entries) {
-        this.byRig = entries.stream().collect(Collectors.groupingBy(EntryContext::rigId));
+        this.byRig = entries.stream()
+                .map(Night::of)
+                .collect(Collectors.groupingBy(n -> n.entry().rigId()));
     }
 
     /** By slug. */
     static Map<String, LimitReport> of(List<EntryContext> entries) {
         LimitReports reports = new LimitReports(entries);
+        List<LimitReport> judged = entries.parallelStream().map(reports::report).toList();
         Map<String, LimitReport> all = new LinkedHashMap<>();
-        entries.forEach(entry -> all.put(entry.slug(), reports.report(entry)));
+        for (int i = 0; i < entries.size(); i++) {
+            all.put(entries.get(i).slug(), judged.get(i));
+        }
         return all;
     }
 
@@ -71,37 +97,31 @@ final class LimitReports {
     }
 
     private Usual usualSeeing(EntryContext entry) {
-        return usual(
-                entry,
-                other -> true,
-                other -> other.traits()
-                        .sharpness()
-                        .map(SharpnessBudget::seeingAtZenith)
-                        .orElseGet(OptionalDouble::empty));
+        return usual(entry, false, Night::seeing);
     }
 
     private Usual usualSky(EntryContext entry) {
-        return usual(
-                entry,
-                other -> other.filters().equals(entry.filters()),
-                other -> other.traits().known().skyRate());
+        return usual(entry, true, Night::skyRate);
     }
 
     private Usual usualExposure(EntryContext entry) {
-        return usual(
-                entry,
-                other -> other.filters().equals(entry.filters()),
-                other -> other.traits().known().totalSeconds());
+        return usual(entry, true, Night::totalSeconds);
     }
 
-    private Usual usual(
-            EntryContext entry, Predicate<EntryContext> alike, Function<EntryContext, OptionalDouble> value) {
-        return new Usual(byRig.get(entry.rigId()).stream()
-                .filter(entry::sameRigOtherNight)
-                .filter(alike)
-                .map(value)
-                .filter(v -> v.isPresent() && v.getAsDouble() > 0)
-                .mapToDouble(OptionalDouble::getAsDouble)
-                .toArray());
+    /** @param alike whether only nights through the same filters count */
+    private Usual usual(EntryContext entry, boolean alike, Function<Night, OptionalDouble> value) {
+        Set<String> filters = entry.filters();
+        double[] others = new double[byRig.get(entry.rigId()).size()];
+        int found = 0;
+        for (Night other : byRig.get(entry.rigId())) {
+            OptionalDouble v = value.apply(other);
+            if (v.isPresent()
+                    && v.getAsDouble() > 0
+                    && (!alike || other.filters().equals(filters))
+                    && entry.sameRigOtherNight(other.entry())) {
+                others[found++] = v.getAsDouble();
+            }
+        }
+        return new Usual(Arrays.copyOf(others, found));
     }
 }

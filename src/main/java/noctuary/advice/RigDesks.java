@@ -33,8 +33,11 @@ final class RigDesks {
     /** By rig. */
     static Map<String, RigDesk> of(List<EntryContext> entries, Map<String, RigSheet> rigs) {
         RigDesks desks = new RigDesks(entries, rigs);
+        List<Map.Entry<String, RigDesk>> found = rigs.entrySet().parallelStream()
+                .map(rig -> Map.entry(rig.getKey(), desks.desk(rig.getKey(), rig.getValue())))
+                .toList();
         Map<String, RigDesk> all = new LinkedHashMap<>();
-        rigs.forEach((id, rig) -> all.put(id, desks.desk(id, rig)));
+        found.forEach(desk -> all.put(desk.getKey(), desk.getValue()));
         return all;
     }
 
@@ -45,7 +48,7 @@ final class RigDesks {
         Optional<RigDesk.Spread> sampling = figures.imageScaleArcsecPerPx().isPresent()
                 ? seeing.map(s -> scaled(s, figures.imageScaleArcsecPerPx().getAsDouble()))
                 : Optional.empty();
-        Map<EntryContext, Double> lengths = FocalLengths.of(own);
+        List<FocalLengths.Length> lengths = FocalLengths.of(own);
         Optional<RigDesk.Focal> focal = FocalLengths.focal(rig, lengths);
         List<Finding> findings = new ArrayList<>();
         sampling.flatMap(s -> SamplingAdvice.of(s, seeing.orElseThrow(), figures))

@@ -23,7 +23,7 @@ final class ProgressLine implements Progress {
     }
 
     @Override
-    public void at(String what, int done, int total) {
+    public synchronized void at(String what, int done, int total) {
         long now = System.nanoTime();
         if (!what.equals(work)) {
             work = what;

@@ -9,6 +9,11 @@ final class Digits {
     private static final char MINUS = '\u2212';
     private static final char THIN_SPACE = '\u202f';
 
+    /** Hundredths below which, and away from halves by which, binary rounding is that of the decimal number. */
+    private static final double LARGE = 1e9;
+
+    private static final double NEAR_HALF = 1e-6;
+
     private Digits() {}
 
     /** Whether a quantity is there to be drawn: above zero and finite. */
@@ -21,8 +26,23 @@ final class Digits {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("a coordinate must be finite, not " + value);
         }
+        double hundredths = Math.abs(value) * 100;
+        double beyond = hundredths - Math.floor(hundredths);
+        if (hundredths < LARGE && Math.abs(beyond - 0.5) > NEAR_HALF) {
+            return coordinate(value < 0, Math.round(hundredths));
+        }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    private static String coordinate(boolean negative, long hundredths) {
+        String sign = negative && hundredths > 0 ? "-" : "";
+        long cents = hundredths % 100;
+        String whole = sign + hundredths / 100;
+        if (cents == 0) {
+            return whole;
+        }
+        return whole + (cents < 10 ? ".0" : ".") + (cents % 10 == 0 ? cents / 10 : cents);
     }
 
     /** A number for the reader with fixed decimals, a true minus sign and thousands set apart from 10 000 on. */

@@ -31,17 +31,6 @@ final class Dot {
     /** A line with the dot at each of its points, also at those that it does not join. */
     static void along(Svg svg, String part, String classes, Trace trace) {
         String dot = "url(#" + svg.idOf(part) + ")";
-        svg.leaf(
-                "path",
-                "class",
-                classes,
-                "d",
-                trace,
-                "marker-start",
-                dot,
-                "marker-mid",
-                dot,
-                "marker-end",
-                dot);
+        svg.leaf("path", "class", classes, "d", trace, "marker-start", dot, "marker-mid", dot, "marker-end", dot);
     }
 }

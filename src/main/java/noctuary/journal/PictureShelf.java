@@ -19,7 +19,7 @@ import noctuary.measure.MeasuredFiles;
 import noctuary.measure.Meter;
 import noctuary.site.SiteContent.Picture;
 
-/** Pictures of frames, stacks and versions: made once for each content, then shared with the cache. */
+/** Pictures of frames, stacks and versions: made once for each content, then shared with the cache. Safe for several threads. */
 final class PictureShelf {
     /** Raised whenever the same pixels give another picture. */
     static final String ENGINE = "5";
@@ -55,11 +55,12 @@ final class PictureShelf {
         try {
             return Optional.of(shelf.put(site, folder, name));
         } catch (IOException | RuntimeException missingOrDamaged) {
-            return make(source, shelf) ? Optional.of(shelf.put(site, folder, name)) : Optional.empty();
+            return made(source, shelf) ? Optional.of(shelf.put(site, folder, name)) : Optional.empty();
         }
     }
 
-    private static boolean make(Path source, Shelf shelf) throws IOException {
+    /** One at a time: two large pictures may not fit into memory together. */
+    private synchronized boolean made(Path source, Shelf shelf) throws IOException {
         try {
             if (Meter.isPicture(source)) {
                 picture(PictureFile.read(source), shelf);

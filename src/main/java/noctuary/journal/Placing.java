@@ -1,7 +1,6 @@
 package noctuary.journal;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -23,9 +22,7 @@ final class Placing {
 
     /** @param to from the output folder, with forward slashes */
     void place(Path from, String to) throws IOException {
-        Path place = output.resolve(to);
-        Files.createDirectories(place.getParent());
-        SharedFile.place(from, place);
+        SharedFile.place(from, output.resolve(to));
         placed.put(to, cache.relativize(from).toString());
     }
 

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import noctuary.entry.Entry;
 import noctuary.fact.Problem;
 import noctuary.keep.Branches;
@@ -15,6 +17,7 @@ import noctuary.measure.ShownFile;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
+import noctuary.site.Abreast;
 import noctuary.site.Former;
 import noctuary.site.SiteContent;
 import noctuary.site.SiteContent.Picture;
@@ -159,12 +162,16 @@ public final class Rendering {
 
     private static Map<String, Map<String, Picture>> pictures(Survey survey, PictureShelf shelf, Progress progress)
             throws IOException {
-        Map<String, Map<String, Picture>> all = new LinkedHashMap<>();
-        int done = 0;
+        Map<String, Map<String, Picture>> all = new ConcurrentHashMap<>();
+        List<Abreast.Job> jobs = new ArrayList<>();
+        AtomicInteger done = new AtomicInteger();
         for (EntrySheet sheet : survey.entries()) {
-            all.put(sheet.entry().slug(), pictures(sheet, shelf));
-            progress.at("drawing", ++done, survey.entries().size());
+            jobs.add(() -> {
+                all.put(sheet.entry().slug(), pictures(sheet, shelf));
+                progress.at("drawing", done.incrementAndGet(), survey.entries().size());
+            });
         }
+        Abreast.run(jobs);
         return all;
     }
 
@@ -194,14 +201,19 @@ public final class Rendering {
     private static Map<String, Sky> skies(Survey survey, SameSky sameSky, Progress progress) throws IOException {
         Map<String, EntrySheet> entries = new LinkedHashMap<>();
         survey.entries().forEach(sheet -> entries.put(sheet.entry().slug(), sheet));
-        Map<String, Sky> skies = new LinkedHashMap<>();
-        int done = 0;
+        Map<String, Sky> skies = new ConcurrentHashMap<>();
+        List<Abreast.Job> jobs = new ArrayList<>();
+        AtomicInteger done = new AtomicInteger();
         for (TargetSheet target : survey.targets()) {
-            Optional<Sky> sky = sameSky.of(target, entries);
-            sky.ifPresent(s -> skies.put(target.id(), s));
-            progress.at(
-                    "laying attempts on each other", ++done, survey.targets().size());
+            jobs.add(() -> {
+                sameSky.of(target, entries).ifPresent(sky -> skies.put(target.id(), sky));
+                progress.at(
+                        "laying attempts on each other",
+                        done.incrementAndGet(),
+                        survey.targets().size());
+            });
         }
+        Abreast.run(jobs);
         return skies;
     }
 

@@ -24,7 +24,7 @@ import noctuary.site.SiteContent.Picture;
 import noctuary.site.SiteContent.Sky;
 import noctuary.site.SiteContent.View;
 
-/** All attempts on a target on one grid, to be laid side by side. */
+/** All attempts on a target on one grid, to be laid side by side. Safe for several threads. */
 final class SameSky {
     private static final String KIND = "skies";
 
@@ -86,7 +86,9 @@ final class SameSky {
                         digest.text(image.toString()).text(files.digest(image).orElse("")));
     }
 
-    private Optional<Sky> made(TargetSheet target, Map<String, EntrySheet> entries, String key) throws IOException {
+    /** One at a time: the pictures of two targets may not fit into memory together. */
+    private synchronized Optional<Sky> made(TargetSheet target, Map<String, EntrySheet> entries, String key)
+            throws IOException {
         Placing site = new Placing(cache, output);
         Optional<Sky> sky = laid(target, entries, site);
         memo.keep(KIND, Shown.PACKING, key, new Shown(sky, site.placed()));

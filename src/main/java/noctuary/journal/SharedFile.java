@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
 
 /**
  * A file of the cache that is a file of sites too, where the disk can do that, so that nothing is copied. It is never
@@ -26,9 +27,19 @@ final class SharedFile {
      * brings its own cache and could name any file of this machine in it, nor what is larger than any picture ever kept.
      */
     static void place(Path from, Path to) throws IOException {
-        if (!Files.isRegularFile(from, LinkOption.NOFOLLOW_LINKS) || Files.size(from) > MOST_BYTES) {
+        BasicFileAttributes is = Files.readAttributes(from, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+        if (!is.isRegularFile() || is.size() > MOST_BYTES) {
             throw new NoSuchFileException(from.toString());
         }
+        try {
+            Files.createLink(to, from);
+        } catch (IOException | UnsupportedOperationException folderMissingOrPlaceTaken) {
+            Files.createDirectories(to.getParent());
+            replace(from, to);
+        }
+    }
+
+    private static void replace(Path from, Path to) throws IOException {
         try {
             Files.deleteIfExists(to);
             Files.createLink(to, from);

@@ -2,6 +2,7 @@ package noctuary.review;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -75,27 +76,25 @@ final class Coincidences {
         return dates.get(0) + " to " + dates.get(dates.size() - 1);
     }
 
-    /** Other changes of rig, site or way after the first night and up to the last. */
+    /**
+     * Other changes of rig, site or way after the first night and up to the last, on whose later side some nights of
+     * this change lie.
+     */
     private List<String> between(List<Change> others) {
         Set<LocalDate> nights = new TreeSet<>(change.before().dates());
         nights.addAll(change.after().dates());
         LocalDate first = ((TreeSet<LocalDate>) nights).first();
         LocalDate last = ((TreeSet<LocalDate>) nights).last();
+        Set<String> own = new HashSet<>(change.before().entries());
+        own.addAll(change.after().entries());
         return others.stream()
                 .filter(c -> !c.id().equals(change.id()))
                 .filter(c -> c.date()
                         .filter(d -> d.isAfter(first) && !d.isAfter(last))
                         .isPresent())
-                .filter(this::touches)
+                .filter(c -> c.after().nights().stream().map(EntryNight::slug).anyMatch(own::contains))
                 .map(c -> "On " + c.date().orElseThrow() + " also: " + c.sentence() + ".")
                 .toList();
-    }
-
-    /** Whether some nights of this change lie on the other one's later side. */
-    private boolean touches(Change other) {
-        List<String> later = other.after().entries();
-        return change.before().entries().stream().anyMatch(later::contains)
-                || change.after().entries().stream().anyMatch(later::contains);
     }
 
     private static Set<String> values(Side side, Function<EntryNight, String> key) {

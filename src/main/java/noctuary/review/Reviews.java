@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.entry.Typed;
 import noctuary.keep.Memo;
@@ -18,7 +19,7 @@ import noctuary.review.Chronicle.Sides;
 /** Reviews the changes of a journal, and any two rigs or sites. */
 public final class Reviews {
     private final Chronicle chronicle;
-    private final List<EntrySheet> entries;
+    private final List<Timeless> timeless;
     private final List<Change> changes;
     private final Function<EntrySheet, List<VersionSheet>> versions;
     private final Memo memo;
@@ -31,7 +32,8 @@ public final class Reviews {
         this.memo = memo;
         this.chronicle = chronicle;
         this.versions = versions;
-        this.entries = entries;
+        this.timeless =
+                entries.stream().flatMap(sheet -> Timeless.of(sheet).stream()).toList();
         this.changes = Changes.of(chronicle);
     }
 
@@ -61,7 +63,7 @@ public final class Reviews {
 
     /** Every change of the journal, by date. */
     public List<Review> all() {
-        return changes.stream().map(this::review).toList();
+        return changes.parallelStream().map(this::review).toList();
     }
 
     /** Around one change; empty when there is none of that id. */
@@ -139,25 +141,14 @@ public final class Reviews {
 
     /** Entries with one of the rigs, at one of the sites, whose night is not known; and frames without a time. */
     private List<String> leftOut(Change change) {
-        Predicate<EntrySheet> belongs = change.kind() == ChangeKind.SITE
-                ? e -> named(change, EntryNight::site, e.entry().site().map(Typed::value))
-                : e -> named(change, EntryNight::rig, e.entry().rig().map(Typed::value));
-        return entries.stream()
-                .filter(belongs)
-                .flatMap(e -> timeless(e).stream())
+        Predicate<Entry> belongs = change.kind() == ChangeKind.SITE
+                ? e -> named(change, EntryNight::site, e.site().map(Typed::value))
+                : e -> named(change, EntryNight::rig, e.rig().map(Typed::value));
+        return timeless.stream()
+                .filter(t -> belongs.test(t.entry()))
+                .map(Timeless::said)
                 .sorted()
                 .toList();
-    }
-
-    private static Optional<String> timeless(EntrySheet sheet) {
-        String slug = sheet.entry().slug();
-        if (sheet.night().value().isEmpty()) {
-            return Optional.of(slug);
-        }
-        int frames = sheet.timeless();
-        return frames == 0
-                ? Optional.empty()
-                : Optional.of(slug + " (" + frames + (frames == 1 ? " frame)" : " frames)"));
     }
 
     private static boolean named(Change change, Function<EntryNight, String> key, Optional<String> id) {

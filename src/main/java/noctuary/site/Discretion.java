@@ -54,6 +54,9 @@ final class Discretion {
 
     /** A sentence without paths, and without names of frames unless they may be told. */
     String text(String text) {
+        if (!mayTell(text)) {
+            return text;
+        }
         String said = text;
         for (Map.Entry<String, String> folder : folders.entrySet()) {
             said = said.replace(folder.getKey(), folder.getValue());
@@ -64,6 +67,18 @@ final class Discretion {
         }
         said = QUOTED_FRAME.matcher(said).replaceAll("\"a file\"");
         return FRAME.matcher(said).replaceAll(Matcher.quoteReplacement("a file"));
+    }
+
+    /** Whether there is a slash of a path, or a dot before the first letter of an ending; most text has neither. */
+    private static boolean mayTell(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean ending = c == '.' && i + 1 < text.length() && "fFtTpPjJ".indexOf(text.charAt(i + 1)) >= 0;
+            if (c == '/' || c == '\\' || ending) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A file as it may be named, such as {@code entries/m27.md}, {@code lights/003.fits} or {@code a file}. */

@@ -2,19 +2,27 @@ package noctuary.site;
 
 import java.util.List;
 import java.util.Optional;
+import noctuary.advice.ExposurePlan;
+import noctuary.advice.LimitReport;
 import noctuary.entry.Typed;
 import noctuary.keep.Digest;
+import noctuary.keep.Packing;
 import noctuary.measure.EntrySheet;
 import noctuary.site.page.Link;
 
 /** All that an entry's page is made from, in one word: the same word, the same page. The entries before and after count apart. */
 final class EntryShown {
+    private static final Packing<Advised> ADVICE = Packing.of(Advised.class);
+
+    /** What advice says of one entry: packed, which is quicker than printed. */
+    private record Advised(Optional<LimitReport> limits, Optional<ExposurePlan> plan) {}
+
     private final Ledger ledger;
-    private final boolean feed;
+    private final String everywhere;
 
     EntryShown(Ledger ledger) {
         this.ledger = ledger;
-        this.feed = FeedPages.exists(ledger);
+        this.everywhere = ledger.content().journal().settings() + " " + FeedPages.exists(ledger);
     }
 
     /** Of the page with its ways to the entries before and after; empty when {@code self} is. */
@@ -35,14 +43,15 @@ final class EntryShown {
         if (sheet.key().isEmpty()) {
             return "";
         }
-        Digest digest = new Digest()
-                .text(ledger.content().journal().settings().toString())
-                .text(Boolean.toString(feed))
-                .text(sheet.key());
         String slug = sheet.entry().slug();
-        return digest.text(text(ledger.target(sheet).map(t -> t.id() + " " + t.name())))
-                .text(text(Optional.ofNullable(ledger.advice().limits().get(slug))))
-                .text(text(Optional.ofNullable(ledger.advice().plans().get(slug))))
+        Advised advised = new Advised(
+                Optional.ofNullable(ledger.advice().limits().get(slug)),
+                Optional.ofNullable(ledger.advice().plans().get(slug)));
+        return new Digest()
+                .text(everywhere)
+                .text(sheet.key())
+                .text(ledger.target(sheet).map(t -> t.id() + " " + t.name()).orElse(""))
+                .bytes(ADVICE.pack(advised))
                 .text(ledger.versions(sheet).toString())
                 .text(ledger.pictures(sheet).toString())
                 .text(ledger.unshown(Address.entry(slug)).toString())
@@ -53,9 +62,5 @@ final class EntryShown {
     private static String name(EntrySheet sheet) {
         Typed<String> title = sheet.entry().title();
         return sheet.entry().slug() + " " + title.value();
-    }
-
-    private static String text(Optional<?> value) {
-        return value.map(Object::toString).orElse("");
     }
 }

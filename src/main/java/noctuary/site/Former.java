@@ -57,12 +57,24 @@ public final class Former {
     }
 
     private static boolean taken(Path from, Path to) {
+        return linked(from, to) || hasFolder(to) && (linked(from, to) || copied(from, to));
+    }
+
+    private static boolean linked(Path from, Path to) {
         try {
-            Files.createDirectories(to.getParent());
             Files.createLink(to, from);
             return true;
         } catch (IOException | UnsupportedOperationException e) {
-            return copied(from, to);
+            return false;
+        }
+    }
+
+    private static boolean hasFolder(Path to) {
+        try {
+            Files.createDirectories(to.getParent());
+            return true;
+        } catch (IOException e) {
+            return false;
         }
     }
 

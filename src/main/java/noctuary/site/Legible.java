@@ -7,24 +7,43 @@ package noctuary.site;
 final class Legible {
     private static final char STRANGE = '\uFFFD';
 
+    /** Of the first characters those that are allowed whatever stands beside them. */
+    private static final boolean[] PLAIN = plain();
+
     private Legible() {}
 
-    static String text(String text) {
+    /**
+     * Mends the text in its place.
+     *
+     * @param length of the text, from the first character on
+     * @return its length then
+     */
+    static int mend(char[] text, int length) {
         int first = 0;
-        while (first < text.length() && isPlain(text.charAt(first))) {
+        while (first < length && isPlain(text[first])) {
             first++;
         }
-        if (first == text.length()) {
-            return text;
+        int to = first;
+        int at = first;
+        while (at < length) {
+            int c = Character.codePointAt(text, at, length);
+            at += Character.charCount(c);
+            to += Character.toChars(isAllowed(c) ? c : STRANGE, text, to);
         }
-        StringBuilder legible = new StringBuilder(text.length()).append(text, 0, first);
-        text.substring(first).codePoints().forEach(c -> legible.appendCodePoint(isAllowed(c) ? c : STRANGE));
-        return legible.toString();
+        return to;
+    }
+
+    private static boolean[] plain() {
+        boolean[] plain = new boolean[0x100];
+        for (int c = 0; c < plain.length; c++) {
+            plain[c] = isAllowed(c);
+        }
+        return plain;
     }
 
     /** Without looking at neighbours; most text is nothing else. */
     private static boolean isPlain(char c) {
-        return c >= ' ' && c < 0x7f || c >= 0xa0 && c < Character.MIN_SURROGATE || c == '\n';
+        return c < PLAIN.length ? PLAIN[c] : c < Character.MIN_SURROGATE;
     }
 
     private static boolean isAllowed(int c) {

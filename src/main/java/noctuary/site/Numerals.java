@@ -10,12 +10,31 @@ final class Numerals {
     private static final char NO_BREAK_SPACE = '\u00a0';
     private static final char MINUS = '\u2212';
 
+    /** Below {@link #LARGE}, and that far from halves, binary rounding is that of the decimal number. */
+    private static final double LARGE = 1e9;
+
+    private static final double NEAR_HALF = 1e-6;
+    private static final long[] TENS = {1, 10, 100, 1_000, 10_000};
+
     private Numerals() {}
 
+    /** Halves are rounded away from zero, as the shortest decimal number that stands for the value has them. */
     static String fixed(double value, int decimals) {
+        double scaled = decimals < TENS.length ? Math.abs(value) * TENS[decimals] : Double.NaN;
+        if (scaled < LARGE && Math.abs(scaled - Math.floor(scaled) - 0.5) > NEAR_HALF) {
+            return fixed(value < 0, Math.round(scaled), decimals);
+        }
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
         boolean zero = text.chars().noneMatch(c -> c >= '1' && c <= '9');
         return text.startsWith("-") ? (zero ? "" : MINUS) + text.substring(1) : text;
+    }
+
+    private static String fixed(boolean negative, long scaled, int decimals) {
+        long tens = TENS[decimals];
+        String text = decimals == 0
+                ? Long.toString(scaled)
+                : scaled / tens + "." + Long.toString(tens + scaled % tens).substring(1);
+        return negative && scaled > 0 ? MINUS + text : text;
     }
 
     static String fixed(OptionalDouble value, int decimals) {
@@ -63,7 +82,11 @@ final class Numerals {
     /** At most so many decimals, without trailing zeros. */
     static String trimmed(double value, int decimals) {
         String text = fixed(value, decimals);
-        return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
+        int end = text.length();
+        while (text.contains(".") && text.charAt(end - 1) == '0') {
+            end--;
+        }
+        return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
     }
 
     /** So many things, in the right number: {@code 1 night}, {@code 3 nights}. */

@@ -1,11 +1,14 @@
 package noctuary.site;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +33,7 @@ public final class SiteWriter {
     private final Memo memo;
     private final Drawer<EntryPage> drawn;
     private final Models models = new Models();
-    private final List<Page> pages = new ArrayList<>();
+    private final List<Abreast.Job> jobs = new ArrayList<>();
 
     private SiteWriter(SiteContent content, Path ownTemplates, Path output, Former former, Memo memo)
             throws IOException {
@@ -48,7 +51,7 @@ public final class SiteWriter {
      *
      * @param shown stands for all that it shows, where that can be told before it is made; else empty
      */
-    private record Page(Address address, String template, Supplier<Record> model, String shown) {}
+    private record Page(Address address, String template, Supplier<Record> model, Supplier<String> shown) {}
 
     /**
      * @param ownTemplates the keeper's template folder, which may be missing; a file there replaces ours
@@ -73,47 +76,63 @@ public final class SiteWriter {
         Ledger ledger = new Ledger(content, memo);
         Heads heads = new Heads(ledger, Assets.STYLESHEETS);
         Charts charts = new Charts(ledger);
-        Downloads downloads = new Downloads(ledger);
-        for (String stylesheet : Assets.STYLESHEETS) {
-            put(stylesheet, assets.read(stylesheet));
-        }
-        for (String script : Assets.SCRIPTS) {
-            put(script, assets.read(script));
-        }
-        for (Map.Entry<String, String> file : downloads.files().entrySet()) {
-            put(file.getKey(), file.getValue().getBytes(StandardCharsets.UTF_8));
-        }
+        jobs.add(() -> downloads(new Downloads(ledger), heads));
         page(Address.JOURNAL, "journal.ftlh", () -> new JournalPages(ledger, heads, charts).page());
         page(Address.NIGHTS, "nights.ftlh", () -> new NightPages(ledger, heads, charts).page());
+        jobs.add(() -> find(new FindPages(ledger), heads));
         page(Address.CHOICES, "choices.ftlh", () -> new ChoicePages(ledger, heads).page());
         page(Address.METHOD, "method.ftlh", () -> method(heads));
-        page(Address.DOWNLOADS, "data.ftlh", () -> downloads.page(heads));
-        FindPages find = new FindPages(ledger);
-        put(FindPages.WORDS, find.words().getBytes(StandardCharsets.UTF_8));
-        page(Address.FIND, "find.ftlh", () -> find.page(heads));
         if (FeedPages.exists(ledger)) {
             page(new Address(FeedPages.PATH), "feed.ftlx", () -> new FeedPages(ledger).page());
         }
         lessons(new LessonPages(ledger, heads), new SheetPages(ledger, heads));
-        entries(ledger, new EntryPages(ledger, heads, charts));
         targets(new TargetPages(ledger, heads, charts));
         rigs(new RigPages(ledger, heads, charts));
         changes(new ChangePages(ledger, heads));
-        makeAll();
+        entries(ledger, new EntryPages(ledger, heads, charts));
+        assets(Assets.STYLESHEETS);
+        assets(Assets.SCRIPTS);
+        Abreast.run(jobs);
+    }
+
+    private void assets(List<String> names) {
+        names.forEach(name -> jobs.add(() -> put(name, assets.read(name))));
+    }
+
+    private void downloads(Downloads downloads, Heads heads) throws IOException {
+        Map<String, Long> sizes = new HashMap<>();
+        for (Downloads.Download file : downloads.files()) {
+            if (file.shown().isEmpty()) {
+                put(file.path(), file.content().bytes());
+            } else if (!former.take(file.path(), file.shown(), output)) {
+                write(file.path(), ByteBuffer.wrap(file.content().bytes()));
+            }
+            sizes.put(file.path(), Files.size(output.resolve(file.path())));
+        }
+        make(new Page(Address.DOWNLOADS, "data.ftlh", () -> downloads.page(heads, sizes), () -> ""));
+    }
+
+    private void find(FindPages find, Heads heads) throws IOException {
+        put(FindPages.WORDS, find.words().getBytes(StandardCharsets.UTF_8));
+        make(new Page(Address.FIND, "find.ftlh", () -> find.page(heads), () -> ""));
     }
 
     private void entries(Ledger ledger, EntryPages entries) {
         EntryShown shown = new EntryShown(ledger);
         for (int i = 0; i < content.entries().size(); i++) {
             int at = i;
-            String slug = content.entries().get(i).entry().slug();
-            String self = shown.of(at, entries.changes(at));
-            pages.add(new Page(
-                    Address.entry(slug),
-                    "entry.ftlh",
-                    () -> entries.turning(drawn.recall(slug, self, () -> entries.page(at)), at),
-                    shown.between(self, at)));
+            jobs.add(() -> entry(shown, entries, at));
         }
+    }
+
+    private void entry(EntryShown shown, EntryPages entries, int at) throws IOException {
+        String slug = content.entries().get(at).entry().slug();
+        String self = shown.of(at, entries.changes(at));
+        make(new Page(
+                Address.entry(slug),
+                "entry.ftlh",
+                () -> entries.turning(drawn.recall(slug, self, () -> entries.page(at)), at),
+                () -> shown.between(self, at)));
     }
 
     private void lessons(LessonPages lessons, SheetPages sheets) {
@@ -142,8 +161,8 @@ public final class SiteWriter {
     private void changes(ChangePages pages) {
         page(Address.CHANGES, "changes.ftlh", pages::index);
         for (Review review : content.reviews()) {
-            this.pages.add(new Page(
-                    Address.change(review.change().id()), "change.ftlh", () -> pages.page(review), shown(review)));
+            Address here = Address.change(review.change().id());
+            page(here, "change.ftlh", () -> pages.page(review), () -> shown(review));
         }
     }
 
@@ -165,52 +184,49 @@ public final class SiteWriter {
     }
 
     private void page(Address address, String template, Supplier<Record> model) {
-        pages.add(new Page(address, template, model, ""));
+        page(address, template, model, () -> "");
     }
 
-    /** On all cores; of several faults the one of the first page is told. */
-    private void makeAll() throws IOException {
-        Optional<IOException> fault =
-                pages.parallelStream().map(this::make).flatMap(Optional::stream).findFirst();
-        if (fault.isPresent()) {
-            throw fault.get();
-        }
+    private void page(Address address, String template, Supplier<Record> model, Supplier<String> shown) {
+        Page page = new Page(address, template, model, shown);
+        jobs.add(() -> make(page));
     }
 
-    private Optional<IOException> make(Page page) {
+    private void make(Page page) throws IOException {
         String path = page.address().path();
-        if (former.take(path, page.shown(), output)) {
-            return Optional.empty();
+        String shown = page.shown().get();
+        if (former.take(path, shown, output)) {
+            return;
         }
         Record model = page.model().get();
-        if (page.shown().isEmpty() && former.take(path, models.digest(model), output)) {
-            return Optional.empty();
+        if (shown.isEmpty() && former.take(path, models.digest(model), output)) {
+            return;
         }
-        try {
-            write(path, templates.fill(page.template(), model).getBytes(StandardCharsets.UTF_8));
-            return Optional.empty();
-        } catch (IOException e) {
-            return Optional.of(e);
-        }
+        write(path, templates.fill(page.template(), model));
     }
 
     private void put(String path, byte[] bytes) throws IOException {
         if (!former.take(path, new Digest().bytes(bytes).hex(), output)) {
-            write(path, bytes);
+            write(path, ByteBuffer.wrap(bytes));
         }
     }
 
-    private void write(String path, byte[] bytes) throws IOException {
+    private void write(String path, ByteBuffer bytes) throws IOException {
         Path file = output.resolve(path);
         if (!file.normalize().startsWith(output.normalize())) {
             throw new IOException(path + " leads out of the output folder");
         }
-        if (Files.isRegularFile(file) && Files.size(file) == bytes.length) {
-            if (Arrays.equals(Files.readAllBytes(file), bytes)) {
+        if (Files.isRegularFile(file) && Files.size(file) == bytes.remaining()) {
+            if (ByteBuffer.wrap(Files.readAllBytes(file)).equals(bytes)) {
                 return;
             }
         }
         Files.createDirectories(file.getParent());
-        Files.write(file, bytes);
+        try (SeekableByteChannel channel = Files.newByteChannel(
+                file, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
+            while (bytes.hasRemaining()) {
+                channel.write(bytes);
+            }
+        }
     }
 }

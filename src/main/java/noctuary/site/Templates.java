@@ -15,7 +15,7 @@ import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
 import freemarker.template.Version;
 import java.io.IOException;
-import java.io.StringWriter;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -57,15 +57,15 @@ final class Templates {
     }
 
     /**
-     * The page that a template makes of a model, which it sees as {@code page}.
+     * The page that a template makes of a model, which it sees as {@code page}, in UTF-8.
      *
      * @throws TemplateFault when the template is wrong, naming template and line
      */
-    String fill(String name, Record page) throws IOException {
+    ByteBuffer fill(String name, Record page) throws IOException {
         try {
-            StringWriter text = new StringWriter(32_768);
+            PageText text = new PageText();
             configuration.getTemplate(name).process(Map.of("page", page), text);
-            return Unbroken.of(Legible.text(text.toString()));
+            return text.page();
         } catch (ParseException e) {
             throw new TemplateFault(e.getTemplateName(), e.getLineNumber(), e.getEditorMessage(), e);
         } catch (TemplateException e) {
@@ -96,18 +96,19 @@ final class Templates {
         }
     }
 
-    /** Prints {@link Markup} as it stands, so that no template needs to switch escaping off. */
+    /** Shows components of records, and prints {@link Markup} as it stands, so that no template switches escaping off. */
     private static final class PageWrapper extends DefaultObjectWrapper {
         PageWrapper() {
             super(VERSION);
-            setMemberAccessPolicy(new RecordsOnly());
+            setExposureLevel(EXPOSE_NOTHING);
         }
 
         @Override
         public TemplateModel wrap(Object object) throws TemplateModelException {
-            return object instanceof Markup markup
-                    ? HTMLOutputFormat.INSTANCE.fromMarkup(markup.html())
-                    : super.wrap(object);
+            if (object instanceof Markup markup) {
+                return HTMLOutputFormat.INSTANCE.fromMarkup(markup.html());
+            }
+            return object instanceof Record values ? new RecordModel(values, this) : super.wrap(object);
         }
     }
 }

@@ -33,43 +33,73 @@ final class Unbroken {
             "EUR");
 
     /** Elements whose text is a quotation, or is compared with what another element holds. */
-    private static final Set<String> LEFT_ALONE = Set.of("code", "pre", "kbd", "script", "style", "option", "title");
+    private static final String[] LEFT_ALONE = {"code", "pre", "kbd", "script", "style", "option", "title"};
 
     private Unbroken() {}
 
-    /** @param html a whole page; its tags and attributes stay as they are */
-    static String of(String html) {
-        char[] text = html.toCharArray();
+    /**
+     * Joins in place.
+     *
+     * @param html a whole page; its tags and attributes stay as they are
+     * @param length of the page, from the first character on
+     */
+    static void join(char[] html, int length) {
         int at = 0;
-        while (at < text.length) {
-            int tag = html.indexOf('<', at);
-            int end = tag < 0 ? text.length : tag;
-            join(text, at, end);
-            at = tag < 0 ? text.length : afterTag(html, tag);
+        while (at < length) {
+            int tag = find('<', html, at, length);
+            join(html, at, tag);
+            at = tag == length ? length : afterTag(html, tag, length);
         }
-        return new String(text);
     }
 
     /** Behind the tag; of an element that is left alone, before its end tag. */
-    private static int afterTag(String html, int tag) {
-        int end = html.indexOf('>', tag);
-        if (end < 0) {
-            return html.length();
+    private static int afterTag(char[] html, int tag, int length) {
+        int end = find('>', html, tag, length);
+        if (end == length) {
+            return length;
         }
-        String name = word(html, tag + 1);
-        if (!LEFT_ALONE.contains(name)) {
+        String name = leftAlone(html, tag + 1);
+        if (name.isEmpty()) {
             return end + 1;
         }
-        int close = html.indexOf("</" + name, end);
-        return close < 0 ? html.length() : close;
+        int close = find('<', html, end, length);
+        while (close < length && !(isAt("/" + name, html, close + 1, length))) {
+            close = find('<', html, close + 1, length);
+        }
+        return close;
     }
 
-    private static String word(String html, int from) {
-        int to = from;
-        while (to < html.length() && Character.isLetter(html.charAt(to))) {
-            to++;
+    /** The name of the element that begins there, if it is one of those. */
+    private static String leftAlone(char[] html, int from) {
+        for (String name : LEFT_ALONE) {
+            if (html[from] == name.charAt(0)
+                    && isAt(name, html, from, html.length)
+                    && !Character.isLetter(html[from + name.length()])) {
+                return name;
+            }
         }
-        return html.substring(from, to);
+        return "";
+    }
+
+    private static boolean isAt(String word, char[] html, int from, int length) {
+        if (from + word.length() >= length) {
+            return false;
+        }
+        for (int i = 0; i < word.length(); i++) {
+            if (html[from + i] != word.charAt(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Where the sign stands next; the length where it does not. */
+    private static int find(char sign, char[] html, int from, int length) {
+        int at = from;
+        while (at < length && html[at] != sign) {
+            at++;
+        }
+        return at;
     }
 
     private static void join(char[] text, int from, int to) {

@@ -5,14 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The downloads against the product's own page of interfaces, whose key lists are repeated here word for word. */
 class DownloadsTest {
-    private final Map<String, String> files = files(true);
+    private final Map<String, byte[]> files = files(true);
 
     @Test
     void theJournalHasExactlyTheAgreedKeys() throws IOException {
@@ -57,7 +59,7 @@ class DownloadsTest {
 
     @Test
     void costIsSummedByCurrencyWithoutRounding() {
-        assertThat(files.get("data/journal.json")).contains("\"EUR\" : 1539.50\n");
+        assertThat(text("data/journal.json")).contains("\"EUR\" : 1539.50\n");
     }
 
     @Test
@@ -70,22 +72,25 @@ class DownloadsTest {
 
     @Test
     void textEndsInOneNewlineAndHasNoOther() {
-        files.forEach((name, text) ->
-                assertThat(text).as(name).endsWith("\n").doesNotEndWith("\n\n").doesNotContain("\r"));
+        files.keySet()
+                .forEach(name -> assertThat(text(name))
+                        .as(name)
+                        .endsWith("\n")
+                        .doesNotEndWith("\n\n")
+                        .doesNotContain("\r"));
     }
 
     @Test
     void theSpreadsheetsHaveTheColumnsTheirPageDescribes() {
-        assertThat(files.get("data/entries.csv").lines().findFirst())
-                .contains(String.join(",", names(Columns.ENTRIES)));
-        assertThat(files.get("data/frames.csv").lines().findFirst()).contains(String.join(",", names(Columns.FRAMES)));
-        assertThat(files.get("data/entries.csv").lines()).hasSize(1 + 5);
-        assertThat(files.get("data/frames.csv").lines()).hasSize(1 + 20 + 30 + 48 + 30 + 26);
+        assertThat(text("data/entries.csv").lines().findFirst()).contains(String.join(",", names(Columns.ENTRIES)));
+        assertThat(text("data/frames.csv").lines().findFirst()).contains(String.join(",", names(Columns.FRAMES)));
+        assertThat(text("data/entries.csv").lines()).hasSize(1 + 5);
+        assertThat(text("data/frames.csv").lines()).hasSize(1 + 20 + 30 + 48 + 30 + 26);
     }
 
     @Test
     void framesAreNumberedAndSayWhetherTheyCount() {
-        List<String> rows = files.get("data/frames.csv")
+        List<String> rows = text("data/frames.csv")
                 .lines()
                 .filter(row -> row.startsWith("long-tube,"))
                 .toList();
@@ -101,15 +106,23 @@ class DownloadsTest {
         assertThat(Tables.cell(-3.5)).isEqualTo("-3.5");
     }
 
-    private static Map<String, String> files(boolean published) {
+    private String text(String path) {
+        return new String(files.get(path), StandardCharsets.UTF_8);
+    }
+
+    private static Map<String, byte[]> files(boolean published) {
         try {
-            return new Downloads(new Ledger(Fixture.content(published))).files();
+            Map<String, byte[]> files = new HashMap<>();
+            for (Downloads.Download file : new Downloads(new Ledger(Fixture.content(published))).files()) {
+                files.put(file.path(), file.content().bytes());
+            }
+            return files;
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    private static JsonNode json(Map<String, String> files) throws IOException {
+    private static JsonNode json(Map<String, byte[]> files) throws IOException {
         return new ObjectMapper().readTree(files.get("data/journal.json"));
     }
 

@@ -1,6 +1,7 @@
 package noctuary.site;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
 import noctuary.site.page.ChangePage;
@@ -49,6 +50,6 @@ public final class PageFilling {
     }
 
     public String fill(String template, Record page) throws IOException {
-        return templates.fill(template, page);
+        return StandardCharsets.UTF_8.decode(templates.fill(template, page)).toString();
     }
 }

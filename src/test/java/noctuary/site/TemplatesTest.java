@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import noctuary.site.page.Drawing;
@@ -81,6 +82,8 @@ class TemplatesTest {
 
     private String fill(String name, String template) throws IOException {
         Files.writeString(own.resolve(name), template);
-        return new Templates(own).fill(name, MODEL);
+        return StandardCharsets.UTF_8
+                .decode(new Templates(own).fill(name, MODEL))
+                .toString();
     }
 }

@@ -1,0 +1,52 @@
+package noctuary.site;
+
+import freemarker.template.ObjectWrapper;
+import freemarker.template.TemplateHashModel;
+import freemarker.template.TemplateModel;
+import freemarker.template.TemplateModelException;
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.util.HashMap;
+import java.util.Map;
+
+/** A record as templates see it: its components by name, and nothing else of it. */
+final class RecordModel implements TemplateHashModel {
+    private static final ClassValue<Map<String, Method>> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected Map<String, Method> computeValue(Class<?> type) {
+            Map<String, Method> components = new HashMap<>();
+            for (RecordComponent component : type.getRecordComponents()) {
+                Method accessor = component.getAccessor();
+                accessor.setAccessible(true);
+                components.put(component.getName(), accessor);
+            }
+            return components;
+        }
+    };
+
+    private final Record values;
+    private final ObjectWrapper wrapper;
+
+    RecordModel(Record values, ObjectWrapper wrapper) {
+        this.values = values;
+        this.wrapper = wrapper;
+    }
+
+    @Override
+    public TemplateModel get(String name) throws TemplateModelException {
+        Method accessor = COMPONENTS.get(values.getClass()).get(name);
+        if (accessor == null) {
+            return null;
+        }
+        try {
+            return wrapper.wrap(accessor.invoke(values));
+        } catch (ReflectiveOperationException e) {
+            throw new TemplateModelException("the component " + name + " cannot be read", e);
+        }
+    }
+
+    @Override
+    public boolean isEmpty() {
+        return false;
+    }
+}
