@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import noctuary.keep.Digest;
 
 /** Remembers each file's digest by its stamp, so that unchanged files are not read again: one list for each folder of files. */
 final class ContentIndex {
@@ -26,6 +25,6 @@ final class ContentIndex {
     }
 
     private Path place(Path folder) {
-        return store.resolve(new Digest().text(folder.toString()).hex().substring(0, 32) + ".tsv");
+        return store.resolve(ContentIdentity.name(folder) + ".tsv");
     }
 }
