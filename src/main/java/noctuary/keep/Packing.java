@@ -16,7 +16,7 @@ public final class Packing<T> {
         Forms forms = new Forms(gaps);
         this.type = type;
         this.form = forms.of(type, Map.of());
-        this.shape = new Digest().text(forms.shape()).hex();
+        this.shape = LastingName.of(forms.shape());
     }
 
     public static <T extends Record> Packing<T> of(Class<T> type) {

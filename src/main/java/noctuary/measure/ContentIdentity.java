@@ -2,9 +2,7 @@ package noctuary.measure;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -29,17 +27,6 @@ final class ContentIdentity {
             }
         }
         return HexFormat.of().formatHex(sha.digest());
-    }
-
-    /** A file's name for a folder of files: as long as it stays, no program has to read all files again. */
-    static String name(Path folder) {
-        byte[] text = folder.toString().getBytes(StandardCharsets.UTF_8);
-        MessageDigest sha = sha256();
-        sha.update(ByteBuffer.allocate(Long.BYTES)
-                .order(ByteOrder.LITTLE_ENDIAN)
-                .putLong(0, text.length));
-        sha.update(text);
-        return HexFormat.of().formatHex(sha.digest()).substring(0, 32);
     }
 
     /** Size, time of change to the nanosecond and the file system's key. */

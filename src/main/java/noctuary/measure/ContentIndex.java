@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import noctuary.keep.LastingName;
 
 /** Remembers each file's digest by its stamp, so that unchanged files are not read again: one list for each folder of files. */
 final class ContentIndex {
@@ -25,6 +26,6 @@ final class ContentIndex {
     }
 
     private Path place(Path folder) {
-        return store.resolve(ContentIdentity.name(folder) + ".tsv");
+        return store.resolve(LastingName.of(folder.toString()).substring(0, 32) + ".tsv");
     }
 }

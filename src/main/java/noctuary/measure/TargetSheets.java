@@ -37,18 +37,21 @@ public final class TargetSheets {
                             .add(entry));
         }
         SkyMatches matches = new SkyMatches(memo);
-        List<TargetSheet> sheets = new ArrayList<>();
+        List<Group> named = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        groups.forEach((name, attempts) -> sheets.add(sheet(id(name, ids), name, attempts, matches)));
-        return sheets;
+        groups.forEach((name, attempts) -> named.add(new Group(id(name, ids), name, attempts)));
+        return named.parallelStream().map(group -> sheet(group, matches)).toList();
     }
 
-    private static TargetSheet sheet(String id, String name, List<EntrySheet> attempts, SkyMatches matches) {
-        List<EntrySheet> ordered = attempts.stream().sorted(OLDEST_FIRST).toList();
+    private record Group(String id, String name, List<EntrySheet> attempts) {}
+
+    private static TargetSheet sheet(Group group, SkyMatches matches) {
+        List<EntrySheet> ordered =
+                group.attempts().stream().sorted(OLDEST_FIRST).toList();
         EntrySheet reference = reference(ordered, matches);
         return new TargetSheet(
-                id,
-                name,
+                group.id(),
+                group.name(),
                 reference.entry().slug(),
                 ordered.stream().map(e -> attempt(e, reference, matches)).toList());
     }

@@ -3,6 +3,7 @@ package noctuary.review;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import noctuary.measure.RigSheet;
 import noctuary.review.Chronicle.Sides;
 
 /**
@@ -35,7 +36,10 @@ final class SiteChanges {
     }
 
     Sides sides(String before, String after) {
-        return Chronicle.alike(chronicle.ofSite(before), chronicle.ofSite(after), n -> List.of(n.rig(), n.state()));
+        return Chronicle.alike(
+                chronicle.ofSite(before),
+                chronicle.ofSite(after),
+                n -> List.of(n.rig(), n.state().map(RigSheet.State::from)));
     }
 
     Change between(String id, Optional<LocalDate> date, String before, String after, Sides sides) {
