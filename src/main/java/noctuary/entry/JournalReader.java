@@ -89,23 +89,20 @@ final class JournalReader {
                 NoteFacts.of(notes, root, looks));
     }
 
-    /** Of the notes in some branches of {@code entries}, by slug. */
-    Map<String, NoteWords> again(Set<Path> branches) {
+    /** Of the note in one branch of {@code entries}. */
+    Optional<NoteWords> again(Path branch) {
         SettingsReader settings = SettingsReader.read(root.resolve("entries"), files, ledger);
-        List<NoteFiles.Found> entryFiles = files.entries();
         files.in("rigs").forEach(this::rigPage);
+        List<NoteFiles.Found> entryFiles = files.entries();
         entryFiles.forEach(this::page);
         List<NoteFiles.Found> wanted = entryFiles.stream()
-                .filter(found ->
-                        looks.branch(found.file()).filter(branches::contains).isPresent())
+                .filter(found -> looks.branch(found.file()).equals(Optional.of(branch)))
                 .toList();
-        Map<String, NoteWords> words = new LinkedHashMap<>();
-        new EntryNotes(files, root, looks, pages, settings, names("rigs"), names("sites"), memo)
-                .read(wanted)
-                .forEach(note -> words.put(
-                        note.entry().slug(),
-                        new NoteWords(note.facts(), note.entry().html())));
-        return words;
+        return new EntryNotes(files, root, looks, pages, settings, names("rigs"), names("sites"), memo)
+                .read(wanted).stream()
+                        .findFirst()
+                        .map(n -> new NoteWords(
+                                n.entry().slug(), n.facts(), n.entry().html()));
     }
 
     private Set<String> names(String folder) {

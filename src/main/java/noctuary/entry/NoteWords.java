@@ -1,27 +1,27 @@
 package noctuary.entry;
 
 import java.nio.file.Path;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import noctuary.keep.Branches;
 import noctuary.keep.Memo;
 
 /**
- * A note's words, apart from the facts that it tells.
+ * The words of an entry's note, apart from the facts that it tells.
  *
- * @param facts stands for all else that the note says, and for what it leans on outside its own folder
+ * @param facts stands for all else that the note says, and for what it leans on outside its own branch
  * @param html as in {@link Entry}
  */
-public record NoteWords(String facts, String html) {
+public record NoteWords(String slug, String facts, String html) {
     private static final String NOTE = "entry.md";
 
     /**
-     * Of the notes in some branches of {@code entries}, read again, by slug.
+     * Of the note in one branch of {@code entries}, read again by itself; empty when there is none.
      *
      * @param looks what {@code entries} looked like before
      */
-    public static Map<String, NoteWords> again(Path root, Branches looks, Set<Path> branches) {
-        return new JournalReader(root, looks, Memo.NONE).again(branches);
+    public static Optional<NoteWords> again(Path root, Branches looks, Path branch) {
+        return new JournalReader(root, looks, Memo.NONE).again(branch);
     }
 
     /** Whether an entry's note is looked for at a place in {@code entries}. */

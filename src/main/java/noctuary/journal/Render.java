@@ -37,7 +37,7 @@ record Render(Path root, Path output, Branches looks, String rest) {
         return before.holds(read());
     }
 
-    /** The site with other words, when nothing but the words of notes changed. */
+    /** The site with other words, when nothing but those of one note changed. */
     Optional<Rendering.Outcome> reworded(Standing before) throws IOException {
         Optional<Wording> wording = Wording.find(words()).filter(w -> w.site().equals(before.site()));
         if (wording.isEmpty() || !before.trailHolds()) {

@@ -14,7 +14,7 @@ import noctuary.keep.Packing;
 import noctuary.site.DrawnEntry;
 
 /**
- * What the last render left for one in which only words of notes are others.
+ * What the last render left for one after which only the words of a note are others.
  *
  * @param site what the site looked like when it was finished
  * @param rest what else a render reads looked like, and the program
@@ -46,7 +46,7 @@ record Wording(
                 entries);
     }
 
-    /** The same after other words were found in the notes of some branches. */
+    /** The same after other words were put into the site. */
     Wording seen(Branches looks, String newSite) {
         return new Wording(newSite, rest, looks.digests(), looks.besides(), facts, leanedOn, entries);
     }

@@ -13,7 +13,7 @@ import noctuary.keep.Memo;
 import noctuary.site.page.EntryPage;
 import noctuary.site.page.Link;
 
-/** The files of a site in which the words of notes stand, for notes of which nothing else has changed. */
+/** The files of a site in which the words of a note stand, for a note of which nothing else has changed. */
 public final class RewordedPages {
     private final List<DrawnEntry> entries;
     private final Drawer<EntryPage> drawn;
@@ -35,39 +35,23 @@ public final class RewordedPages {
      * Bytes by path from the top folder, in the order in which they are to be put there; empty when something that is
      * needed was not kept.
      *
-     * @param words as HTML, by slug
      * @throws TemplateFault when a template is wrong
      */
-    public Optional<Map<String, byte[]>> of(Map<String, String> words) throws IOException {
+    public Optional<Map<String, byte[]>> of(String slug, String html) throws IOException {
+        int at = entries.stream().map(DrawnEntry::slug).toList().indexOf(slug);
+        Optional<EntryPage> page =
+                at < 0 ? Optional.empty() : drawn.find(slug, entries.get(at).key());
         Optional<FindWords> find = FindWords.read(Files.readAllBytes(site.resolve(FindWords.PATH)));
-        Map<String, EntryPage> pages = new LinkedHashMap<>();
-        for (int at = 0; at < entries.size(); at++) {
-            DrawnEntry entry = entries.get(at);
-            String html = words.get(entry.slug());
-            if (html == null) {
-                continue;
-            }
-            Optional<EntryPage> page = drawn.find(entry.slug(), entry.key());
-            String way = Address.FIND.to(Address.entry(entry.slug()));
-            if (page.isEmpty() || find.isEmpty() || !find.get().reword(at, way, html)) {
-                return Optional.empty();
-            }
-            Address here = Address.entry(entry.slug());
-            pages.put(here.path(), page.get().telling(NoteBody.under(2, html), way(here, at + 1), way(here, at - 1)));
+        Address here = Address.entry(slug);
+        if (page.isEmpty() || find.isEmpty() || !find.get().reword(at, Address.FIND.to(here), html)) {
+            return Optional.empty();
         }
-        return pages.size() == words.size() ? Optional.of(filled(find.get(), pages)) : Optional.empty();
-    }
-
-    private Map<String, byte[]> filled(FindWords find, Map<String, EntryPage> pages) throws IOException {
+        EntryPage told = page.get().telling(NoteBody.under(2, html), way(here, at + 1), way(here, at - 1));
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(FindWords.PATH, find.script());
-        Templates templates = new Templates(ownTemplates);
-        for (Map.Entry<String, EntryPage> page : pages.entrySet()) {
-            files.put(
-                    page.getKey(),
-                    templates.fill(SiteWriter.ENTRY, page.getValue()).getBytes(StandardCharsets.UTF_8));
-        }
-        return files;
+        files.put(FindWords.PATH, find.get().script());
+        String text = new Templates(ownTemplates).fill(SiteWriter.ENTRY, told);
+        files.put(here.path(), text.getBytes(StandardCharsets.UTF_8));
+        return Optional.of(files);
     }
 
     /** To another entry; null where there is none. */

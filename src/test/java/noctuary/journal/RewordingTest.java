@@ -16,7 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** When only words of notes are others, the rest of the site is left alone, and it is still what a whole render gives. */
+/** When only the words of a note are others, the rest of the site is left alone, and it is still what a whole render gives. */
 class RewordingTest {
     private static final String PAGE = "targets/index.html";
 
@@ -101,8 +101,12 @@ class RewordingTest {
         assertThat(root.resolve("output/entries/e1/index.html")).content().contains("<strong>clear</strong>");
         assertThat(root.resolve("output/find/words.js")).content().contains("Then clear & \\\"steady\\\"");
         words(0, "");
+        only(true, "no words");
         words(3, "word ".repeat(2000));
-        only(true, "no words, and many");
+        only(true, "many words");
+        words(1, "One.");
+        words(2, "Two.");
+        only(false, "two notes");
     }
 
     @Test
@@ -110,7 +114,6 @@ class RewordingTest {
         words(1, "One.");
         assertThat(render().standing()).isFalse();
         words(1, "Two.");
-        words(2, "Three.");
         only(true, "twice");
         words(1, "Four.");
         render();
