@@ -66,15 +66,15 @@ final class ScaleBench {
                 "a note's words",
                 render(root, run -> Files.writeString(note, text + "\nAdded line " + run + ".\n"), RUNS),
                 empty);
-        tell("a note's facts", render(root, run -> Files.writeString(note, lost(text, run)), RUNS), empty);
+        tell("a note's facts", render(root, run -> Files.writeString(note, guided(text, run)), RUNS), empty);
         Files.writeString(note, text);
         render(root, run -> {}, 1);
         tell("every page", render(root, run -> {}, 3, "--anew"), empty);
     }
 
-    /** The note with some minutes lost, which the pages of its night, rig and target show too. */
-    private static String lost(String note, int run) {
-        return note.replaceFirst("---\n", "---\nlost: [{minutes: " + (5 + run) + ", cause: cloud}]\n");
+    /** The note with another guiding error, which the pages of its rig and of its limits show too. */
+    private static String guided(String note, int run) {
+        return note.replaceFirst("rms: [0-9.]+", "rms: 1." + (run + 1));
     }
 
     private static void tell(String what, double seconds, double empty) {
