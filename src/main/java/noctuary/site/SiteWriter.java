@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import noctuary.entry.Entry;
 import noctuary.keep.Digest;
 import noctuary.keep.Drawer;
 import noctuary.keep.Memo;
@@ -25,6 +26,8 @@ import noctuary.site.page.MethodPage;
 
 /** Writes every page, asset and download into a folder. Files that would not change are not touched. */
 public final class SiteWriter {
+    static final String ENTRY = "entry.ftlh";
+
     private final SiteContent content;
     private final Templates templates;
     private final Assets assets;
@@ -32,6 +35,7 @@ public final class SiteWriter {
     private final Former former;
     private final Memo memo;
     private final Drawer<EntryPage> drawn;
+    private final DrawnEntry[] drawnEntries;
     private final Models models = new Models();
     private final List<Abreast.Job> jobs = new ArrayList<>();
 
@@ -43,7 +47,8 @@ public final class SiteWriter {
         this.output = output;
         this.former = former;
         this.memo = memo;
-        this.drawn = memo.drawer("entry-pages", Packing.withGaps(EntryPage.class));
+        this.drawn = drawer(memo);
+        this.drawnEntries = new DrawnEntry[content.entries().size()];
     }
 
     /**
@@ -66,10 +71,18 @@ public final class SiteWriter {
      * As {@link #write(SiteContent, Path, Path)}, with pages of the former site where nothing they show has changed.
      *
      * @param memo keeps what pages of entries show, so that a changed template does not mean to work it out again
+     * @return the entries in their order
      */
-    public static void write(SiteContent content, Path ownTemplates, Path output, Former former, Memo memo)
+    public static List<DrawnEntry> write(SiteContent content, Path ownTemplates, Path output, Former former, Memo memo)
             throws IOException {
-        new SiteWriter(content, ownTemplates, output, former, memo).writeAll();
+        SiteWriter writer = new SiteWriter(content, ownTemplates, output, former, memo);
+        writer.writeAll();
+        return List.of(writer.drawnEntries);
+    }
+
+    /** Pages of entries, without words and ways. */
+    static Drawer<EntryPage> drawer(Memo memo) {
+        return memo.drawer("entry-pages", Packing.withGaps(EntryPage.class));
     }
 
     private void writeAll() throws IOException {
@@ -113,7 +126,7 @@ public final class SiteWriter {
     }
 
     private void find(FindPages find, Heads heads) throws IOException {
-        put(FindPages.WORDS, find.words().getBytes(StandardCharsets.UTF_8));
+        put(FindWords.PATH, find.words().script());
         make(new Page(Address.FIND, "find.ftlh", () -> find.page(heads), () -> ""));
     }
 
@@ -121,17 +134,21 @@ public final class SiteWriter {
         EntryShown shown = new EntryShown(ledger);
         for (int i = 0; i < content.entries().size(); i++) {
             int at = i;
-            jobs.add(() -> entry(shown, entries, at));
+            jobs.add(() -> entry(ledger, shown, entries, at));
         }
     }
 
-    private void entry(EntryShown shown, EntryPages entries, int at) throws IOException {
-        String slug = content.entries().get(at).entry().slug();
+    private void entry(Ledger ledger, EntryShown shown, EntryPages entries, int at) throws IOException {
+        Entry entry = content.entries().get(at).entry();
+        String slug = entry.slug();
+        Address here = Address.entry(slug);
         String self = shown.of(at, entries.changes(at));
+        boolean plain = ledger.unshown(here).isEmpty();
+        drawnEntries[at] = new DrawnEntry(slug, entry.title().value(), plain ? self : "");
         make(new Page(
-                Address.entry(slug),
-                "entry.ftlh",
-                () -> entries.turning(drawn.recall(slug, self, () -> entries.page(at)), at),
+                here,
+                ENTRY,
+                () -> entries.telling(drawn.recall(slug, self, () -> entries.page(at)), at),
                 () -> shown.between(self, at)));
     }
 
