@@ -36,7 +36,7 @@ final class LimitReports {
     }
 
     private LimitReports(List<EntryContext> entries) {
-        this.byRig = entries.stream()
+        this.byRig = entries.parallelStream()
                 .map(Night::of)
                 .collect(Collectors.groupingBy(n -> n.entry().rigId()));
     }
