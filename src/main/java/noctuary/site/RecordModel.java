@@ -8,21 +8,11 @@ import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A record as templates see it: its components by name, and nothing else of it. */
 final class RecordModel implements TemplateHashModel {
-    private static final ClassValue<Map<String, Method>> COMPONENTS = new ClassValue<>() {
-        @Override
-        protected Map<String, Method> computeValue(Class<?> type) {
-            Map<String, Method> components = new HashMap<>();
-            for (RecordComponent component : type.getRecordComponents()) {
-                Method accessor = component.getAccessor();
-                accessor.setAccessible(true);
-                components.put(component.getName(), accessor);
-            }
-            return components;
-        }
-    };
+    private static final Map<Class<?>, Map<String, Method>> COMPONENTS = new ConcurrentHashMap<>();
 
     private final Record values;
     private final ObjectWrapper wrapper;
@@ -34,7 +24,8 @@ final class RecordModel implements TemplateHashModel {
 
     @Override
     public TemplateModel get(String name) throws TemplateModelException {
-        Method accessor = COMPONENTS.get(values.getClass()).get(name);
+        Method accessor = COMPONENTS.computeIfAbsent(values.getClass(), RecordModel::components)
+                .get(name);
         if (accessor == null) {
             return null;
         }
@@ -48,5 +39,15 @@ final class RecordModel implements TemplateHashModel {
     @Override
     public boolean isEmpty() {
         return false;
+    }
+
+    private static Map<String, Method> components(Class<?> type) {
+        Map<String, Method> components = new HashMap<>();
+        for (RecordComponent component : type.getRecordComponents()) {
+            Method accessor = component.getAccessor();
+            accessor.setAccessible(true);
+            components.put(component.getName(), accessor);
+        }
+        return components;
     }
 }

@@ -35,7 +35,20 @@ final class Unbroken {
     /** Elements whose text is a quotation, or is compared with what another element holds. */
     private static final String[] LEFT_ALONE = {"code", "pre", "kbd", "script", "style", "option", "title"};
 
+    private static final int LETTERS = 0x7f;
+
+    /** By their first two letters: nearly no tag begins like them. */
+    private static final boolean[][] BEGINNINGS = beginnings();
+
     private Unbroken() {}
+
+    private static boolean[][] beginnings() {
+        boolean[][] beginnings = new boolean[LETTERS + 1][LETTERS + 1];
+        for (String name : LEFT_ALONE) {
+            beginnings[name.charAt(0)][name.charAt(1)] = true;
+        }
+        return beginnings;
+    }
 
     /**
      * Joins in place.
@@ -58,6 +71,9 @@ final class Unbroken {
         if (end == length) {
             return length;
         }
+        if (end < tag + 2) {
+            return end + 1;
+        }
         String name = leftAlone(html, tag + 1);
         if (name.isEmpty()) {
             return end + 1;
@@ -71,9 +87,11 @@ final class Unbroken {
 
     /** The name of the element that begins there, if it is one of those. */
     private static String leftAlone(char[] html, int from) {
+        if (!BEGINNINGS[html[from] & LETTERS][html[from + 1] & LETTERS]) {
+            return "";
+        }
         for (String name : LEFT_ALONE) {
-            if (html[from] == name.charAt(0)
-                    && isAt(name, html, from, html.length)
+            if (isAt(name, html, from, html.length)
                     && !Character.isLetter(html[from + name.length()])) {
                 return name;
             }
