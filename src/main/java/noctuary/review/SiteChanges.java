@@ -1,8 +1,11 @@
 package noctuary.review;
 
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import noctuary.measure.RigSheet;
 import noctuary.review.Chronicle.Sides;
 
@@ -57,10 +60,12 @@ final class SiteChanges {
     }
 
     private Side side(String id, List<EntryNight> nights, List<EntryNight> light) {
+        Set<EntryNight> taken = Collections.newSetFromMap(new IdentityHashMap<>());
+        taken.addAll(nights);
         return new Side(
                 id,
                 chronicle.siteName(id),
                 nights,
-                light.stream().filter(n -> !nights.contains(n)).toList());
+                light.stream().filter(n -> !taken.contains(n)).toList());
     }
 }

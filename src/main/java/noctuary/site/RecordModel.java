@@ -24,7 +24,8 @@ final class RecordModel implements TemplateHashModel {
 
     @Override
     public TemplateModel get(String name) throws TemplateModelException {
-        Method accessor = COMPONENTS.computeIfAbsent(values.getClass(), RecordModel::components)
+        Method accessor = COMPONENTS
+                .computeIfAbsent(values.getClass(), RecordModel::components)
                 .get(name);
         if (accessor == null) {
             return null;

@@ -91,8 +91,7 @@ final class Unbroken {
             return "";
         }
         for (String name : LEFT_ALONE) {
-            if (isAt(name, html, from, html.length)
-                    && !Character.isLetter(html[from + name.length()])) {
+            if (isAt(name, html, from, html.length) && !Character.isLetter(html[from + name.length()])) {
                 return name;
             }
         }
