@@ -6,9 +6,9 @@ import java.util.HexFormat;
 
 /**
  * One short word for many texts and numbers, told in order: 128 bits by MurmurHash3 (x64; A. Appleby, public domain). It
- * tells apart whatever differs, but not what somebody made alike on purpose, which would only deceive their own site. A
- * render takes it of some forty megabytes, and the quick compiler makes of SHA-256 thirty times the work. Not for several
- * threads.
+ * tells apart whatever differs, but not what somebody made alike on purpose, which would only deceive their own site.
+ * SHA-256 takes more than ten times as long under the quick compiler, which does not know the processor's instructions
+ * for it. Not for several threads.
  */
 public final class Digest {
     private static final int ROOM = 1 << 10;
