@@ -62,16 +62,25 @@ final class BackgroundRows {
         int at = cellRow * lattice.columns() + column;
         int below = cellRow + 1 < lattice.rows() ? at + lattice.columns() : at;
         int right = lattice.columns() == 1 ? 0 : 1;
-        double middle = lattice.middleX(column);
-        double scale = right == 0 ? 0 : 1 / (lattice.middleX(column + 1) - middle);
-        for (int parity = 0; parity < lattice.stride(); parity++) {
-            for (int i = from; i < to; i++) {
-                float[] phase = grid.level()[parity * lattice.stride() + (left + i) % lattice.stride()];
-                double t = (left + i - middle) * scale;
-                float top = (float) (phase[at] + t * (phase[at + right] - phase[at]));
-                upper[parity][i] = top;
-                change[parity][i] = (float) (phase[below] + t * (phase[below + right] - phase[below])) - top;
+        double middle = lattice.middleX(column) - left;
+        double scale = right == 0 ? 0 : 1 / (lattice.middleX(column + 1) - lattice.middleX(column));
+        int stride = lattice.stride();
+        for (int parity = 0; parity < stride; parity++) {
+            for (int i = from; i < Math.min(to, from + stride); i++) {
+                float[] phase = grid.level()[parity * stride + (left + i) % stride];
+                blend(upper[parity], i, to, phase[at], phase[at + right] - phase[at], middle, scale);
+                blend(change[parity], i, to, phase[below], phase[below + right] - phase[below], middle, scale);
+                for (int k = i; k < to; k += stride) {
+                    change[parity][k] -= upper[parity][k];
+                }
             }
+        }
+    }
+
+    /** Every {@code stride}th place from {@code from} on. */
+    private void blend(float[] into, int from, int to, float level, float slope, double middle, double scale) {
+        for (int i = from, stride = lattice.stride(); i < to; i += stride) {
+            into[i] = (float) (level + (i - middle) * scale * slope);
         }
     }
 }

@@ -21,7 +21,11 @@ final class FlatTile {
     private final int width;
     private final int height;
     private final float[] mask = new float[SIDE * SIDE];
-    private float[] flat = new float[SIDE * SIDE];
+    private final float[] flat = new float[SIDE * SIDE];
+    /** For what is wanted for the time being: new arrays for each step would be most of what a frame allocates. */
+    private final float[] sums = new float[SIDE * SIDE];
+
+    private final float[] across = new float[SIDE * SIDE];
     private double known;
 
     FlatTile(QuietTile tile) {
@@ -49,12 +53,12 @@ final class FlatTile {
 
     /** Pixels the local mean off, 0 where masked. */
     private void flatten(float[] pixels) {
-        float[] masked = new float[SIDE * SIDE];
-        for (int i = 0; i < masked.length; i++) {
-            masked[i] = pixels[i] * mask[i];
+        for (int i = 0; i < flat.length; i++) {
+            flat[i] = pixels[i] * mask[i];
         }
-        float[] sums = boxSums(masked, REACH);
-        float[] counts = boxSums(mask, REACH);
+        boxSums(flat, REACH, sums);
+        float[] counts = new float[SIDE * SIDE];
+        boxSums(mask, REACH, counts);
         double least = LEAST_KNOWN * (2 * REACH + 1) * (2 * REACH + 1);
         for (int i = 0; i < flat.length; i++) {
             mask[i] = counts[i] < least ? 0 : mask[i];
@@ -63,10 +67,11 @@ final class FlatTile {
     }
 
     private void maskWhatStandsOut() {
-        float[] sums = boxSums(flat, 1);
+        boxSums(flat, 1, sums);
         double most = SIGMAS * sigma(flat);
         double mostAround = SIGMAS * sigma(sums);
-        float[] before = mask.clone();
+        float[] before = across;
+        System.arraycopy(mask, 0, before, 0, mask.length);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
                 int i = y * SIDE + x;
@@ -111,18 +116,16 @@ final class FlatTile {
     }
 
     /** Sums over squares of side 2 {@code reach} + 1, as far as they lie in the tile. */
-    private float[] boxSums(float[] values, int reach) {
-        float[] across = new float[SIDE * SIDE];
+    private void boxSums(float[] values, int reach, float[] into) {
         for (int y = 0; y < height; y++) {
             sumsAcross(values, y * SIDE, width, reach, across);
         }
-        return sumsDown(across, reach);
+        sumsDown(across, reach, into);
     }
 
     /** Row by row, so that memory is walked in its own order. */
-    private float[] sumsDown(float[] from, int reach) {
+    private void sumsDown(float[] from, int reach, float[] into) {
         double[] sum = new double[width];
-        float[] into = new float[SIDE * SIDE];
         for (int y = 0; y < Math.min(height, reach); y++) {
             addRow(from, y, 1, sum);
         }
@@ -137,7 +140,6 @@ final class FlatTile {
                 into[y * SIDE + x] = (float) sum[x];
             }
         }
-        return into;
     }
 
     private static void addRow(float[] from, int y, int sign, double[] sum) {
@@ -166,8 +168,10 @@ final class FlatTile {
     record Power(float[] pixels, float[] mask, int rows, int columns) {}
 
     Power power() {
-        float[] re = flat.clone();
-        float[] im = mask.clone();
+        float[] re = sums;
+        float[] im = across;
+        System.arraycopy(flat, 0, re, 0, flat.length);
+        System.arraycopy(mask, 0, im, 0, mask.length);
         removeLineMeans(re);
         new Fourier(SIDE).transform(re, im);
         float[] ofPixels = new float[SIDE * SIDE];

@@ -19,6 +19,7 @@ record ProfileSlope(
         Cholesky.factor(factor, N);
         double[] slope = new double[N];
         double[] cross = new double[N];
+        double[] half = new double[N];
         double gradient = 0;
         double curvature = 0;
         double excess = 0;
@@ -36,7 +37,7 @@ record ProfileSlope(
                 cross[k] += w * bySlope * slope[k];
             }
             double light = Math.max(0, value - p[6]);
-            double free = 1 - leverage(factor, slope, w);
+            double free = 1 - leverage(factor, slope, w, half);
             double square = Math.min(residual * residual, 25 * free / w);
             excess += w * w * light * (square - free * stamp.variance());
             squared += w * w * light * light * free;
@@ -67,11 +68,10 @@ record ProfileSlope(
         return model;
     }
 
-    private static double leverage(double[] factor, double[] slope, double weight) {
+    private static double leverage(double[] factor, double[] slope, double weight, double[] half) {
         double sum = 0;
-        double[] half = slope.clone();
         for (int i = 0; i < N; i++) {
-            double value = half[i];
+            double value = slope[i];
             for (int k = 0; k < i; k++) {
                 value -= factor[i * N + k] * half[k];
             }

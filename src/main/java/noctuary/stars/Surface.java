@@ -65,19 +65,15 @@ record Surface(double[] coefficient, double[] covariance, double ownVariance) {
         double[] covariance = new double[terms * terms];
         coefficient[0] = Robust.median(value);
         double own = 0;
+        double[][] bases = bases(x, y, terms);
+        double[] residual = new double[n];
         for (int pass = 0; pass < 12; pass++) {
-            double[] residual = new double[n];
-            for (int i = 0; i < n; i++) {
-                residual[i] = value[i] - dot(coefficient, basis(x[i], y[i], terms));
-            }
+            leave(value, coefficient, bases, residual);
             own = ownVariance(residual, error, terms);
             double[] matrix = new double[terms * terms];
             double[] right = new double[terms];
             for (int i = 0; i < n; i++) {
-                double variance = error[i] * error[i] + own;
-                double z = Math.abs(residual[i]) / Math.sqrt(variance);
-                double w = Math.min(1, HUBER / Math.max(1e-12, z)) / variance;
-                addTo(matrix, right, basis(x[i], y[i], terms), w, value[i]);
+                addTo(matrix, right, bases[i], weight(residual[i], error[i] * error[i] + own), value[i]);
             }
             if (!Cholesky.factor(matrix, terms)) {
                 return new Surface(coefficient, covariance, own);
@@ -93,6 +89,25 @@ record Surface(double[] coefficient, double[] covariance, double ownVariance) {
             }
         }
         return new Surface(coefficient, covariance, own);
+    }
+
+    private static double[][] bases(double[] x, double[] y, int terms) {
+        double[][] bases = new double[x.length][];
+        for (int i = 0; i < bases.length; i++) {
+            bases[i] = basis(x[i], y[i], terms);
+        }
+        return bases;
+    }
+
+    private static void leave(double[] value, double[] coefficient, double[][] bases, double[] residual) {
+        for (int i = 0; i < value.length; i++) {
+            residual[i] = value[i] - dot(coefficient, bases[i]);
+        }
+    }
+
+    private static double weight(double residual, double variance) {
+        double z = Math.abs(residual) / Math.sqrt(variance);
+        return Math.min(1, HUBER / Math.max(1e-12, z)) / variance;
     }
 
     private static boolean still(double[] before, double[] now, double[] factor, int terms) {
