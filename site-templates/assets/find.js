@@ -20,7 +20,7 @@
     return {
       element: element,
       head: element.tagName === "TR" ? element.querySelector("th") : element,
-      note: row ? row[4] : "",
+      note: row ? row[4] + " " + row[5] : "",
       words: folded(element.textContent + " " + (row ? row.join(" ") : ""))
     };
   }

@@ -1,7 +1,10 @@
 package noctuary.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /**
  * The commands that are called most, one after the other in one process: the build keeps the classes that they load in the
@@ -10,13 +13,21 @@ import java.io.Writer;
 final class Rehearsal {
     private Rehearsal() {}
 
-    /** @param args a frame, and a small journal */
-    public static void main(String[] args) {
+    /** @param args a frame, and a small journal with the path of one of its notes, which gets other words */
+    public static void main(String[] args) throws IOException {
         call("measure", "--json", args[0]);
         call("measure", args[0]);
         call("render", "--journal", args[1]);
         call("render", "--journal", args[1], "--anew");
         call("render", "--journal", args[1]);
+        reword(Path.of(args[1], args[2]));
+        call("render", "--journal", args[1]);
+    }
+
+    private static void reword(Path note) throws IOException {
+        String said = Files.readString(note);
+        String more = "\nThe air was steady, [as before](entry.md).\n";
+        Files.writeString(note, said.endsWith(more) ? said.substring(0, said.length() - more.length()) : said + more);
     }
 
     private static void call(String... args) {

@@ -77,6 +77,30 @@ public record Entry(
                 attachments);
     }
 
+    /** The same entry without its body, which nothing but the words on pages follows from. */
+    Entry wordless() {
+        return new Entry(
+                slug,
+                file,
+                folder,
+                title,
+                target,
+                rig,
+                site,
+                date,
+                frames,
+                stack,
+                exposure,
+                guidingRms,
+                lost,
+                changes,
+                versions,
+                lessons,
+                closes,
+                "",
+                attachments);
+    }
+
     /** Exposure typed when the frames are gone; filter empty when not told. */
     public record TypedExposure(int count, BigDecimal seconds, String filter) {}
 

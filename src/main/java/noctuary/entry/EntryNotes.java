@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import noctuary.keep.Branches;
 import noctuary.keep.Digest;
 import noctuary.keep.Memo;
@@ -15,14 +16,16 @@ final class EntryNotes {
     private final Branches looks;
     private final Map<Path, String> pages;
     private final SettingsReader settings;
-    private final Map<String, RigNote> rigs;
-    private final Map<String, Site> sites;
+    private final Set<String> rigs;
+    private final Set<String> sites;
     private final Memo memo;
     private final String setting;
 
     /**
      * @param looks what the folder of the notes looked like before
      * @param pages of all notes
+     * @param rigs ids of those that exist
+     * @param sites as rigs
      */
     EntryNotes(
             NoteFiles files,
@@ -30,8 +33,8 @@ final class EntryNotes {
             Branches looks,
             Map<Path, String> pages,
             SettingsReader settings,
-            Map<String, RigNote> rigs,
-            Map<String, Site> sites,
+            Set<String> rigs,
+            Set<String> sites,
             Memo memo) {
         this.files = files;
         this.root = root;
@@ -41,7 +44,7 @@ final class EntryNotes {
         this.rigs = rigs;
         this.sites = sites;
         this.memo = memo;
-        this.setting = settings + "\n" + rigs.keySet() + "\n" + sites.keySet() + "\n" + root;
+        this.setting = settings + "\n" + rigs + "\n" + sites + "\n" + root;
     }
 
     /** In the order of the files. */
@@ -71,12 +74,6 @@ final class EntryNotes {
         var finder = new FileFinder(new Reach(root, settings.settings().archive(), trail));
         EntryReader.Draft draft =
                 new EntryReader(settings, rigs, sites, finder).read(file.name(), file.folder(), note, page, margin);
-        return new KeptNote(
-                draft.entry(),
-                draft.closes(),
-                new ArrayList<>(ledger.notes()),
-                trail.places(),
-                trail.branches(),
-                asked.asked());
+        return KeptNote.of(draft, new ArrayList<>(ledger.notes()), trail, asked, looks.branch(file.file()));
     }
 }

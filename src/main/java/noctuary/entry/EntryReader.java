@@ -5,8 +5,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import noctuary.entry.Entry.Lost;
 import noctuary.entry.Entry.TypedExposure;
 import noctuary.fact.Quantity;
@@ -18,12 +18,16 @@ final class EntryReader {
     record Draft(Entry entry, List<Typed<String>> closes) {}
 
     private final SettingsReader defaults;
-    private final Map<String, RigNote> rigs;
-    private final Map<String, Site> sites;
+    private final Set<String> rigs;
+    private final Set<String> sites;
     private final FileFinder files;
 
-    /** @param files for one note, which leave its trail */
-    EntryReader(SettingsReader defaults, Map<String, RigNote> rigs, Map<String, Site> sites, FileFinder files) {
+    /**
+     * @param rigs ids of those that exist
+     * @param sites as rigs
+     * @param files for one note, which leave its trail
+     */
+    EntryReader(SettingsReader defaults, Set<String> rigs, Set<String> sites, FileFinder files) {
         this.defaults = defaults;
         this.rigs = rigs;
         this.sites = sites;
@@ -81,7 +85,7 @@ final class EntryReader {
     }
 
     private static Optional<Typed<String>> existing(
-            Fields fields, String key, Map<String, ?> known, Optional<Typed<String>> otherwise) {
+            Fields fields, String key, Set<String> known, Optional<Typed<String>> otherwise) {
         if (!fields.has(key)) {
             if (otherwise.isEmpty() && fields.whole() && key.equals("rig")) {
                 fields.margin()
@@ -91,15 +95,15 @@ final class EntryReader {
                                 "no rig is named here, nor in " + SettingsReader.FILE,
                                 "write \"rig: \" and the name of a file in entries/rigs");
             }
-            return otherwise.filter(typed -> known.containsKey(typed.value()));
+            return otherwise.filter(typed -> known.contains(typed.value()));
         }
         return fields.one(key, text -> known(text, key, known));
     }
 
     /** An id that exists, or a complaint with the nearest one. */
-    static String known(String id, String kind, Map<String, ?> known) throws Unfit {
-        if (!known.containsKey(id)) {
-            throw new Unfit("there is no " + kind + " " + Margin.quoted(id), Nearest.hint(id, known.keySet()));
+    static String known(String id, String kind, Set<String> known) throws Unfit {
+        if (!known.contains(id)) {
+            throw new Unfit("there is no " + kind + " " + Margin.quoted(id), Nearest.hint(id, known));
         }
         return id;
     }

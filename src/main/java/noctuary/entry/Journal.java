@@ -20,6 +20,7 @@ import noctuary.keep.Memo;
  * @param trail places outside {@code entries} that notes led to, with the {@link noctuary.keep.Glance} taken before each
  *     was looked at
  * @param looks what {@code entries} looked like before it was read, or unknown
+ * @param facts of the notes of entries
  */
 public record Journal(
         Path root,
@@ -29,7 +30,8 @@ public record Journal(
         List<Entry> entries,
         List<Problem> problems,
         Map<Path, String> trail,
-        Branches looks) {
+        Branches looks,
+        NoteFacts facts) {
     public Journal {
         rigs = Collections.unmodifiableMap(new LinkedHashMap<>(rigs));
         sites = Collections.unmodifiableMap(new LinkedHashMap<>(sites));
@@ -46,7 +48,16 @@ public record Journal(
             List<Entry> entries,
             List<Problem> problems,
             Map<Path, String> trail) {
-        this(root, settings, rigs, sites, entries, problems, trail, Branches.unknown(root.resolve("entries")));
+        this(
+                root,
+                settings,
+                rigs,
+                sites,
+                entries,
+                problems,
+                trail,
+                Branches.unknown(root.resolve("entries")),
+                NoteFacts.NONE);
     }
 
     /** Reads a journal; never throws for what the keeper wrote: all problems are in {@link #problems}. */

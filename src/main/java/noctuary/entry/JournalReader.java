@@ -8,10 +8,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import noctuary.keep.Branches;
 import noctuary.keep.Memo;
 
@@ -29,7 +32,7 @@ final class JournalReader {
     /** @param looks what the folder of the notes looked like before, or unknown */
     JournalReader(Path root, Branches looks, Memo memo) {
         this.root = real(root);
-        this.looks = new Branches(this.root.resolve("entries"), looks.digests(), looks.trouble());
+        this.looks = looks.of(this.root.resolve("entries"));
         this.memo = memo;
         this.files = new NoteFiles(this.root, ledger);
         this.trail = new Trail(this.looks);
@@ -48,23 +51,68 @@ final class JournalReader {
                     Optional.empty(),
                     Map.of(),
                     new Settings.Publish(false, false));
-            return new Journal(root, none, Map.of(), Map.of(), List.of(), ledger.problems(), trail.places(), looks);
+            return new Journal(
+                    root,
+                    none,
+                    Map.of(),
+                    Map.of(),
+                    List.of(),
+                    ledger.problems(),
+                    trail.places(),
+                    looks,
+                    NoteFacts.NONE);
         }
         SettingsReader settings = SettingsReader.read(entriesFolder, files, ledger);
         settings.settings().archive().values().forEach(trail::pass);
         List<NoteFiles.Found> rigFiles = files.in("rigs");
         List<NoteFiles.Found> siteFiles = files.in("sites");
         List<NoteFiles.Found> entryFiles = files.entries();
-        rigFiles.forEach(found -> pages.put(found.file(), "rigs/" + found.name() + "/index.html"));
+        rigFiles.forEach(this::rigPage);
         entryFiles.forEach(this::page);
         Map<String, RigNote> rigs = rigs(rigFiles);
         Map<String, Site> sites = sites(siteFiles);
-        checkDefault("rig", settings.rig(), rigs);
-        checkDefault("site", settings.site(), sites);
-        List<Entry> entries =
-                entries(new EntryNotes(files, root, looks, pages, settings, rigs, sites, memo).read(entryFiles));
+        checkDefault("rig", settings.rig(), rigs.keySet());
+        checkDefault("site", settings.site(), sites.keySet());
+        List<KeptNote> notes = new EntryNotes(files, root, looks, pages, settings, rigs.keySet(), sites.keySet(), memo)
+                .read(entryFiles);
+        List<Entry> entries = entries(notes);
         places.putAll(trail.places());
-        return new Journal(root, settings.settings(), rigs, sites, entries, ledger.problems(), places, looks);
+        return new Journal(
+                root,
+                settings.settings(),
+                rigs,
+                sites,
+                entries,
+                ledger.problems(),
+                places,
+                looks,
+                NoteFacts.of(notes, root, looks));
+    }
+
+    /** Of the note in one branch of {@code entries}. */
+    Optional<NoteWords> again(Path branch) {
+        SettingsReader settings = SettingsReader.read(root.resolve("entries"), files, ledger);
+        files.in("rigs").forEach(this::rigPage);
+        List<NoteFiles.Found> entryFiles = files.entries();
+        entryFiles.forEach(this::page);
+        List<NoteFiles.Found> wanted = entryFiles.stream()
+                .filter(found -> looks.branch(found.file()).equals(Optional.of(branch)))
+                .toList();
+        return new EntryNotes(files, root, looks, pages, settings, names("rigs"), names("sites"), memo)
+                .read(wanted).stream()
+                        .findFirst()
+                        .map(n -> new NoteWords(
+                                n.entry().slug(), n.facts(), n.entry().html()));
+    }
+
+    private Set<String> names(String folder) {
+        return files.in(folder).stream()
+                .map(NoteFiles.Found::name)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private void rigPage(NoteFiles.Found found) {
+        pages.put(found.file(), "rigs/" + found.name() + "/index.html");
     }
 
     private void page(NoteFiles.Found found) {
@@ -116,7 +164,7 @@ final class JournalReader {
                 .toList();
     }
 
-    private void checkDefault(String key, Optional<Typed<String>> id, Map<String, ?> known) {
+    private void checkDefault(String key, Optional<Typed<String>> id, Set<String> known) {
         id.ifPresent(typed -> {
             try {
                 EntryReader.known(typed.value(), key, known);

@@ -113,9 +113,11 @@ final class NoteLinks {
         try {
             String path = URLDecoder.decode(url.replaceAll("[?#].*", "").replace("+", "%2B"), StandardCharsets.UTF_8);
             Path file = folder.resolve(path).normalize();
-            trail.pass(file);
-            if (!file.startsWith(root)
-                    || pages.at(file).isEmpty() && !file.toRealPath().startsWith(root)) {
+            boolean looked = pages.at(file).isEmpty();
+            if (looked) {
+                trail.pass(file);
+            }
+            if (!file.startsWith(root) || looked && !file.toRealPath().startsWith(root)) {
                 return refuse(url, line, "only files inside the journal are linked");
             }
             return Optional.of(file);

@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import noctuary.entry.NoteWords;
 import noctuary.keep.Branches;
 import noctuary.keep.Digest;
 import noctuary.keep.Glance;
@@ -62,17 +63,16 @@ final class Places {
         return Memo.in(cache(root).resolve("worked-out"), Program.build());
     }
 
-    /** What all that a render reads looks like, except for what notes lead to elsewhere; and the program. */
-    static String glance(Path root, Branches entries) throws IOException {
-        Path bounds = root.toRealPath();
-        return String.join(" ", entries.whole(), Glance.ofTree(ownTemplates(root), bounds), Program.identity());
+    /** What a render reads beside the notes looks like, except for what they lead to elsewhere; and the program. */
+    static String rest(Path root) throws IOException {
+        return Glance.ofTree(ownTemplates(root), root.toRealPath()) + " " + Program.identity();
     }
 
     /** What the notes and all beside them look like. */
     static Branches entries(Path root) {
         Path entries = root.resolve("entries");
         try {
-            return Glance.branches(entries, root.toRealPath());
+            return Glance.branches(entries, root.toRealPath(), NoteWords::isNote);
         } catch (IOException e) {
             return Branches.unknown(entries);
         }

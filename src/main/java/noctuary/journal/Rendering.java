@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import noctuary.entry.Entry;
+import noctuary.entry.Journal;
 import noctuary.fact.Problem;
 import noctuary.keep.Branches;
 import noctuary.measure.EntrySheet;
@@ -15,6 +16,7 @@ import noctuary.measure.ShownFile;
 import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
+import noctuary.site.DrawnEntry;
 import noctuary.site.Former;
 import noctuary.site.SiteContent;
 import noctuary.site.SiteContent.Picture;
@@ -52,30 +54,29 @@ public final class Rendering {
         Places.refuseBlockedCache(root);
         RenderTurn turn = RenderTurn.take(Places.cache(root));
         try {
-            Path record = Places.standing(root, output);
-            Branches looks = Places.entries(root);
-            String journal = Places.glance(root, looks);
-            Optional<Standing> before = Standing.find(record);
-            if (before.isPresent() && !anew) {
-                Leftovers.clear(output.toAbsolutePath().normalize());
-                if (!before.get().stands(output)) {
-                    before = Optional.empty();
-                } else if (before.get().holds(journal)) {
+            Render render = Render.of(root, output);
+            Optional<Standing> before = anew ? Optional.empty() : render.former();
+            if (before.isPresent()) {
+                if (render.same(before.get())) {
                     return before.get().outcome();
+                }
+                Optional<Outcome> reworded = render.reworded(before.get());
+                if (reworded.isPresent()) {
+                    return reworded.get();
                 }
             }
             ShownFiles shown = ShownFiles.of(root, output);
-            Former former = before.isPresent() && !anew ? shown.find() : Former.none();
-            Site site = alone(root, output, looks, former, progress);
+            Former former = before.isPresent() ? shown.find() : Former.none();
+            Site site = alone(root, output, render.looks(), former, progress);
             shown.keep(former);
-            new Standing(journal, site.trail(), Standing.site(output), site.outcome()).keep(record);
+            render.keep(site.journal(), site.entries(), site.outcome());
             return site.outcome();
         } finally {
             turn.end();
         }
     }
 
-    private record Site(Map<Path, String> trail, Outcome outcome) {}
+    private record Site(Journal journal, List<DrawnEntry> entries, Outcome outcome) {}
 
     private static Site alone(Path root, Path output, Branches looks, Former former, Progress progress)
             throws IOException, RefusedException {
@@ -97,7 +98,7 @@ public final class Rendering {
                     versions,
                     skies(survey, new SameSky(Places.cache(root), draft, survey.files(), survey.memo()), progress),
                     attached.unshown());
-            SiteWriter.write(content, Places.ownTemplates(root), draft, former, survey.memo());
+            List<DrawnEntry> drawn = SiteWriter.write(content, Places.ownTemplates(root), draft, former, survey.memo());
             List<Problem> problems = new ArrayList<>(survey.problems());
             problems.addAll(unreadable(survey));
             problems.addAll(attached.problems());
@@ -109,7 +110,8 @@ public final class Rendering {
                     .sum();
             files += images(survey).size();
             return new Site(
-                    survey.journal().trail(),
+                    survey.journal(),
+                    drawn,
                     new Outcome(survey.entries().size(), files, survey.files().measuredNow(), false, problems));
         } finally {
             publication.abandon();

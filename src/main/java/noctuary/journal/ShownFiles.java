@@ -3,6 +3,9 @@ package noctuary.journal;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import noctuary.keep.Glance;
 import noctuary.keep.KeptFile;
 import noctuary.keep.Packing;
@@ -29,18 +32,33 @@ record ShownFiles(Path output, Path place, String maker) {
 
     /** The site as it was left; nothing is taken over from another program or other templates. */
     Former find() {
-        try {
-            return Kept.PACKING
-                    .unpack(KeptFile.readSummed(place))
-                    .filter(kept -> kept.maker().equals(maker))
-                    .map(kept -> Former.at(output, kept.shown()))
-                    .orElseGet(Former::none);
-        } catch (IOException e) {
-            return Former.none();
-        }
+        return kept().map(kept -> Former.at(output, kept.shown())).orElseGet(Former::none);
     }
 
     void keep(Former former) {
-        KeptFile.writeSummed(place, Kept.PACKING.pack(new Kept(maker, former.shown())));
+        keep(former.shown());
+    }
+
+    private void keep(Map<String, String> shown) {
+        KeptFile.writeSummed(place, Kept.PACKING.pack(new Kept(maker, shown)));
+    }
+
+    /** Some files were put into the site that stands: what they show is not known any more. */
+    void forget(Set<String> paths) {
+        kept().ifPresent(kept -> {
+            Map<String, String> others = new TreeMap<>(kept.shown());
+            others.keySet().removeAll(paths);
+            keep(others);
+        });
+    }
+
+    private Optional<Kept> kept() {
+        try {
+            return Kept.PACKING
+                    .unpack(KeptFile.readSummed(place))
+                    .filter(kept -> kept.maker().equals(maker));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 }

@@ -37,8 +37,12 @@ record Standing(String read, Map<Path, String> trail, String site, Rendering.Out
 
     /** Whether all that it was made from is as it was. */
     boolean holds(String journal) {
-        return read.equals(journal)
-                && trail.entrySet().stream().allMatch(e -> Glance.at(e.getKey()).equals(e.getValue()));
+        return read.equals(journal) && trailHolds();
+    }
+
+    /** Whether the places outside {@code entries} are as they were. */
+    boolean trailHolds() {
+        return trail.entrySet().stream().allMatch(e -> Glance.at(e.getKey()).equals(e.getValue()));
     }
 
     static String site(Path output) {

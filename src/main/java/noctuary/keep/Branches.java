@@ -10,16 +10,27 @@ import java.util.Optional;
  * What everything in a folder looked like from outside, by the name of what stands directly in it.
  *
  * @param digests of a file, or of a folder with all that is below it
+ * @param besides the same without the files that were to be left out
  * @param trouble why there are none; empty when they could be told
  */
-public record Branches(Path folder, Map<String, String> digests, String trouble) {
+public record Branches(Path folder, Map<String, String> digests, Map<String, String> besides, String trouble) {
     public Branches {
         digests = Collections.unmodifiableMap(new LinkedHashMap<>(digests));
+        besides = Collections.unmodifiableMap(new LinkedHashMap<>(besides));
     }
 
     /** Of a folder that nobody looked at: nothing is known of any place. */
     public static Branches unknown(Path folder) {
-        return new Branches(folder, Map.of(), "unknown");
+        return untold(folder, "unknown");
+    }
+
+    static Branches untold(Path folder, String trouble) {
+        return new Branches(folder, Map.of(), Map.of(), trouble);
+    }
+
+    /** The same of the folder by another way to it. */
+    public Branches of(Path sameFolder) {
+        return new Branches(sameFolder, digests, besides, trouble);
     }
 
     /** Of everything together. */

@@ -46,6 +46,13 @@ public final class Drawer<T extends Record> {
         return value;
     }
 
+    /** The value kept under that name and key. */
+    public Optional<T> find(String name, String key) {
+        return folder.isEmpty() || key.isEmpty()
+                ? Optional.empty()
+                : find(folder.get().resolve(name), key);
+    }
+
     private Optional<T> find(Path file, String key) {
         try {
             byte[] bytes = KeptFile.read(file);

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -30,9 +31,17 @@ public final class Glance {
         return branches(folder, bounds).whole();
     }
 
-    /** As {@link #ofTree}, part by part. */
-    public static Branches branches(Path folder, Path bounds) {
-        return new TreeGlance(bounds).of(folder);
+    static Branches branches(Path folder, Path bounds) {
+        return branches(folder, bounds, place -> false);
+    }
+
+    /**
+     * As {@link #ofTree}, part by part.
+     *
+     * @param apart whether a file, by its place in the folder, is to be told apart from all that is beside it
+     */
+    public static Branches branches(Path folder, Path bounds, Predicate<Path> apart) {
+        return new TreeGlance(bounds, apart).of(folder);
     }
 
     static String stamp(BasicFileAttributes a) {

@@ -11,39 +11,49 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Walks a folder; its branches are looked at two at a time. */
 final class TreeGlance {
     private final Path bounds;
+    private final Predicate<Path> apart;
 
-    TreeGlance(Path bounds) {
+    TreeGlance(Path bounds, Predicate<Path> apart) {
         this.bounds = bounds;
+        this.apart = apart;
     }
 
     Branches of(Path folder) {
         try (Stream<Path> all = Files.list(folder)) {
             List<Path> branches = all.sorted().toList();
-            List<String> digests = branches.parallelStream()
+            List<Look> looks = branches.parallelStream()
                     .map(branch -> {
                         Branch walk = new Branch(folder);
                         walk.into(branch);
-                        return walk.digest.hex();
+                        return walk.look();
                     })
                     .toList();
-            Map<String, String> byName = new LinkedHashMap<>();
-            for (int i = 0; i < digests.size(); i++) {
-                byName.put(branches.get(i).getFileName().toString(), digests.get(i));
+            Map<String, String> digests = new LinkedHashMap<>();
+            Map<String, String> besides = new LinkedHashMap<>();
+            for (int i = 0; i < looks.size(); i++) {
+                String name = branches.get(i).getFileName().toString();
+                digests.put(name, looks.get(i).whole());
+                besides.put(name, looks.get(i).beside());
             }
-            return new Branches(folder, byName, "");
+            return new Branches(folder, digests, besides, "");
         } catch (IOException e) {
-            return new Branches(folder, Map.of(), Files.exists(folder) ? "unreadable" : "nothing");
+            return Branches.untold(folder, Files.exists(folder) ? "unreadable" : "nothing");
         }
     }
+
+    /** @param beside without what is told apart */
+    private record Look(String whole, String beside) {}
 
     private final class Branch extends SimpleFileVisitor<Path> {
         private final Path folder;
         private final Digest digest = new Digest();
+        private final Digest told = new Digest();
         private final TreeSet<Path> linked = new TreeSet<>();
 
         Branch(Path folder) {
@@ -58,6 +68,11 @@ final class TreeGlance {
             }
         }
 
+        Look look() {
+            String beside = digest.hex();
+            return new Look(new Digest().text(beside).text(told.hex()).hex(), beside);
+        }
+
         @Override
         public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes a) {
             digest.text("folder").text(dir.getFileName().toString());
@@ -69,8 +84,10 @@ final class TreeGlance {
             digest.text(file.getFileName().toString());
             if (a.isSymbolicLink()) {
                 link(file);
+            } else if (apart.test(folder.relativize(file))) {
+                stamp(told, a);
             } else {
-                stamp(a);
+                stamp(digest, a);
             }
             return FileVisitResult.CONTINUE;
         }
@@ -87,7 +104,7 @@ final class TreeGlance {
             return FileVisitResult.CONTINUE;
         }
 
-        private void stamp(BasicFileAttributes a) {
+        private static void stamp(Digest digest, BasicFileAttributes a) {
             Object key = a.fileKey();
             digest.number(a.size())
                     .number(a.lastModifiedTime().to(TimeUnit.NANOSECONDS))
@@ -99,7 +116,7 @@ final class TreeGlance {
                 Path real = link.toRealPath();
                 digest.text(real.toString());
                 if (!Files.isDirectory(real)) {
-                    stamp(Files.readAttributes(real, BasicFileAttributes.class));
+                    stamp(digest, Files.readAttributes(real, BasicFileAttributes.class));
                 } else if (real.startsWith(bounds) && !real.startsWith(folder) && linked.add(real)) {
                     into(real);
                 }

@@ -23,7 +23,7 @@ final class EntryPages {
     }
 
     /**
-     * Without its ways to other entries.
+     * Without its note's words and its ways to other entries.
      *
      * @param at position among the entries, newest first
      */
@@ -44,7 +44,7 @@ final class EntryPages {
                 ledger.siteName(sheet),
                 pictures.hero(),
                 pictures.heroCaption(),
-                NoteBody.under(2, sheet.entry().html(), ledger.unshown(here)),
+                null,
                 glance(sheet),
                 new AdvisedParts(ledger).of(sheet),
                 new FactGroups(facts, sheet).all(),
@@ -67,11 +67,13 @@ final class EntryPages {
                 null);
     }
 
-    /** The page with its ways to the entries before and after. */
-    EntryPage turning(EntryPage page, int at) {
+    /** The page with its note's words and its ways to the entries before and after. */
+    EntryPage telling(EntryPage page, int at) {
         List<EntrySheet> entries = ledger.content().entries();
-        Address here = Address.entry(entries.get(at).entry().slug());
-        return page.between(
+        Entry entry = entries.get(at).entry();
+        Address here = Address.entry(entry.slug());
+        return page.telling(
+                NoteBody.under(2, entry.html(), ledger.unshown(here)),
                 at + 1 < entries.size() ? ledger.entryLink(here, entries.get(at + 1)) : null,
                 at > 0 ? ledger.entryLink(here, entries.get(at - 1)) : null);
     }

@@ -1,7 +1,5 @@
 package noctuary.site;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.text.Normalizer;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -22,25 +20,20 @@ import noctuary.site.page.Link;
 
 /** The page on which things are found, and the words that its box looks through. */
 final class FindPages {
-    static final String WORDS = "find/words.js";
-
-    /** Of each note; with 1,500 notes of that length the script is 3 MB. */
-    private static final int MOST_LETTERS = 1_600;
-
     private static final Comparator<Item> BY_NAME = Comparator.comparing(
                     (Item item) -> plain(item.link().text()), ByName.ORDER)
             .thenComparing(item -> item.link().href());
 
     private final Ledger ledger;
     private final List<Item> items = new ArrayList<>();
-    private final List<List<String>> words = new ArrayList<>();
+    private final FindWords words = new FindWords();
 
     FindPages(Ledger ledger) {
         this.ledger = ledger;
         ledger.content().entries().forEach(this::entry);
         ledger.content()
                 .targets()
-                .forEach(t -> add(Link.of(t.name(), Address.FIND.to(Address.target(t.id()))), "target", "", ""));
+                .forEach(t -> add(Link.of(t.name(), Address.FIND.to(Address.target(t.id()))), "target", "", "", ""));
         ledger.content()
                 .rigs()
                 .values()
@@ -50,7 +43,8 @@ final class FindPages {
                                 Address.FIND.to(Address.rig(rig.note().id()))),
                         "rig",
                         "",
-                        parts(rig.note()) + " " + text(rig.note().html())));
+                        parts(rig.note()),
+                        rig.note().html()));
         ledger.content()
                 .reviews()
                 .forEach(r -> add(
@@ -59,6 +53,7 @@ final class FindPages {
                                 Address.FIND.to(Address.change(r.change().id()))),
                         "change",
                         r.change().date().map(Object::toString).orElse(""),
+                        "",
                         ""));
     }
 
@@ -71,10 +66,9 @@ final class FindPages {
                 ledger.siteName(sheet),
                 String.join(" ", sheet.secondsByFilter().keySet()),
                 sheet.night().map(night -> Dates.month(YearMonth.from(night))).orElse(""),
-                lines(entry),
-                text(entry.html()));
+                lines(entry));
         String night = sheet.night().map(Object::toString).orElse("");
-        add(ledger.entryLink(Address.FIND, sheet), "entry", night, said);
+        add(ledger.entryLink(Address.FIND, sheet), "entry", night, said, entry.html());
     }
 
     /** What its keys say in words: losses, lessons, changes and steps. */
@@ -98,10 +92,9 @@ final class FindPages {
                 .collect(Collectors.joining(" ", rig.mountName().orElse("") + " ", ""));
     }
 
-    private void add(Link link, String kind, String detail, String said) {
+    private void add(Link link, String kind, String detail, String facts, String html) {
         items.add(new Item(link, kind, detail));
-        String cut = said.substring(0, Math.min(said.length(), MOST_LETTERS));
-        words.add(List.of(link.text(), link.href(), kind, detail, cut));
+        words.add(link, kind, detail, facts, html);
     }
 
     FindPage page(Heads heads) {
@@ -113,7 +106,7 @@ final class FindPages {
                         .add(item));
         return new FindPage(
                 heads.of(Address.FIND, "Find", "Entries by their facts and words; targets, rigs and changes by name."),
-                Address.FIND.to(WORDS),
+                Address.FIND.to(FindWords.PATH),
                 JournalPages.choices(ledger),
                 FindFacts.columns(),
                 entries(),
@@ -129,9 +122,8 @@ final class FindPages {
                 .toList();
     }
 
-    /** A script, because a page opened from a disk may not fetch: rows of name, way, kind, night and words. */
-    String words() throws JsonProcessingException {
-        return "var noctuaryWords = " + JsonMapper.builder().build().writeValueAsString(words) + ";\n";
+    FindWords words() {
+        return words;
     }
 
     private static String letter(String name) {
@@ -141,15 +133,5 @@ final class FindPages {
 
     private static String plain(String name) {
         return Normalizer.normalize(name, Normalizer.Form.NFD).replaceAll("\\p{M}+", "");
-    }
-
-    private static String text(String html) {
-        return html.replaceAll("<[^>]*>", " ")
-                .replace("&lt;", "<")
-                .replace("&gt;", ">")
-                .replace("&quot;", "\"")
-                .replace("&amp;", "&")
-                .replaceAll("\\s+", " ")
-                .strip();
     }
 }

@@ -22,6 +22,8 @@ import noctuary.site.page.MethodPage;
 
 /** Writes every page, asset and download into a folder. Files that would not change are not touched. */
 public final class SiteWriter {
+    static final String ENTRY = "entry.ftlh";
+
     private final SiteContent content;
     private final Templates templates;
     private final Assets assets;
@@ -29,6 +31,7 @@ public final class SiteWriter {
     private final Former former;
     private final Memo memo;
     private final Drawer<EntryPage> drawn;
+    private final List<DrawnEntry> drawnEntries = new ArrayList<>();
     private final Models models = new Models();
     private final List<Page> pages = new ArrayList<>();
 
@@ -40,7 +43,7 @@ public final class SiteWriter {
         this.output = output;
         this.former = former;
         this.memo = memo;
-        this.drawn = memo.drawer("entry-pages", Packing.withGaps(EntryPage.class));
+        this.drawn = drawer(memo);
     }
 
     /**
@@ -63,10 +66,18 @@ public final class SiteWriter {
      * As {@link #write(SiteContent, Path, Path)}, with pages of the former site where nothing they show has changed.
      *
      * @param memo keeps what pages of entries show, so that a changed template does not mean to work it out again
+     * @return the entries in their order
      */
-    public static void write(SiteContent content, Path ownTemplates, Path output, Former former, Memo memo)
+    public static List<DrawnEntry> write(SiteContent content, Path ownTemplates, Path output, Former former, Memo memo)
             throws IOException {
-        new SiteWriter(content, ownTemplates, output, former, memo).writeAll();
+        SiteWriter writer = new SiteWriter(content, ownTemplates, output, former, memo);
+        writer.writeAll();
+        return writer.drawnEntries;
+    }
+
+    /** Pages of entries, without words and ways. */
+    static Drawer<EntryPage> drawer(Memo memo) {
+        return memo.drawer("entry-pages", Packing.withGaps(EntryPage.class));
     }
 
     private void writeAll() throws IOException {
@@ -89,7 +100,7 @@ public final class SiteWriter {
         page(Address.METHOD, "method.ftlh", () -> method(heads));
         page(Address.DOWNLOADS, "data.ftlh", () -> downloads.page(heads));
         FindPages find = new FindPages(ledger);
-        put(FindPages.WORDS, find.words().getBytes(StandardCharsets.UTF_8));
+        put(FindWords.PATH, find.words().script());
         page(Address.FIND, "find.ftlh", () -> find.page(heads));
         if (FeedPages.exists(ledger)) {
             page(new Address(FeedPages.PATH), "feed.ftlx", () -> new FeedPages(ledger).page());
@@ -108,10 +119,13 @@ public final class SiteWriter {
             int at = i;
             String slug = content.entries().get(i).entry().slug();
             String self = shown.of(at, entries.changes(at));
+            boolean plain = ledger.unshown(Address.entry(slug)).isEmpty();
+            drawnEntries.add(new DrawnEntry(
+                    slug, content.entries().get(at).entry().title().value(), plain ? self : ""));
             pages.add(new Page(
                     Address.entry(slug),
-                    "entry.ftlh",
-                    () -> entries.turning(drawn.recall(slug, self, () -> entries.page(at)), at),
+                    ENTRY,
+                    () -> entries.telling(drawn.recall(slug, self, () -> entries.page(at)), at),
                     shown.between(self, at)));
         }
     }

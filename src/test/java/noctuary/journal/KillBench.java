@@ -15,7 +15,8 @@ import noctuary.measure.SmallJournal;
 
 /**
  * Kills the packed jar's render at random moments, and lets it run into a full disk: the site that stands must be whole,
- * the old one or the new one, and frames as they were. A fifth as often {@code begin}, {@code note} and {@code watch}.
+ * the old one or the new one, and frames as they were. A fifth as often renders of
+ * other words, {@code begin}, {@code note} and {@code watch}.
  * {@code KillBench KILLS [FOLDER_ON_A_SMALL_DISK]}; prints what it counted and ends with
  * status 1 when a site was broken.
  */
@@ -38,6 +39,7 @@ final class KillBench {
         KillBench bench = new KillBench(folder.resolve("nights"));
         bench.killed(kills);
         KilledCommands others = new KilledCommands(folder, JAR);
+        bench.reworded(kills / 5, kills);
         int torn = others.begin(kills / 5) + others.note(kills / 5) + bench.watched(kills / 5);
         System.out.printf(
                 "killed %d: whole %d, old site whole under its other name %d, broken %d%n",
@@ -69,6 +71,39 @@ final class KillBench {
         try (Stream<Path> left = Files.list(root)) {
             left.filter(p -> p.getFileName().toString().startsWith(".output")).forEach(p -> broken++);
         }
+    }
+
+    /** Between two renders only the words of a note are others: every page must be whole, and nothing lie beside the site. */
+    private void reworded(int kills, int edition) throws Exception {
+        Random random = new Random(42);
+        int before = broken;
+        word(-1, edition);
+        render().waitFor();
+        word(0, edition);
+        long started = System.nanoTime();
+        render().waitFor();
+        long renderMs = (System.nanoTime() - started) / 1_000_000;
+        int fresh = 0;
+        for (int i = 1; i <= kills; i++) {
+            word(i, edition);
+            Process process = render();
+            process.waitFor(1 + (long) (random.nextDouble() * renderMs * 1.2), TimeUnit.MILLISECONDS);
+            process.destroyForcibly().waitFor();
+            String page = Files.readString(root.resolve("output/entries/e0/index.html"));
+            boolean whole = page.matches("(?s).*words--?\\d+-end.*</html>\\s*")
+                    && Files.readString(root.resolve("output/find/words.js")).endsWith("];\n");
+            broken += whole ? 0 : 1;
+            fresh += page.contains("words-" + i + "-end") ? 1 : 0;
+            look();
+            render().waitFor();
+        }
+        System.out.printf("other words, killed %d times: new %d, broken %d%n", kills, fresh, broken - before);
+    }
+
+    private void word(int i, int edition) throws IOException {
+        List<String> note = new ArrayList<>(note(0, edition));
+        note.add("words-" + i + "-end");
+        Files.write(root.resolve("entries/e0/entry.md"), note);
     }
 
     /** While it watches: killed in its first render or in the one after a note was saved. */

@@ -9,7 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * How the time of a render grows with the journal: nothing changed, one note changed, every page again, each as a whole
+ * How the time of a render grows with the journal: nothing changed, a note with other words, a note with other facts, every page again, each as a whole
  * process of the packed program with 512 MiB, beside the start of a Java that does nothing. {@code ScaleBench FOLDER
  * [ENTRIES…]}; journals are grown in the folder once and stay there. The first render of each, which lays the stars of
  * all frames on each other, is not counted.
@@ -63,11 +63,18 @@ final class ScaleBench {
         Path note = GrownJournal.note(root, entries / 2);
         String text = Files.readString(note);
         tell(
-                "one note",
+                "a note's words",
                 render(root, run -> Files.writeString(note, text + "\nAdded line " + run + ".\n"), RUNS),
                 empty);
+        tell("a note's facts", render(root, run -> Files.writeString(note, guided(text, run)), RUNS), empty);
         Files.writeString(note, text);
+        render(root, run -> {}, 1);
         tell("every page", render(root, run -> {}, 3, "--anew"), empty);
+    }
+
+    /** The note with another guiding error, which the pages of its rig and of its limits show too. */
+    private static String guided(String note, int run) {
+        return note.replaceFirst("rms: [0-9.]+", "rms: 1." + (run + 1));
     }
 
     private static void tell(String what, double seconds, double empty) {

@@ -50,8 +50,8 @@ public record EntryPage(
         problems = List.copyOf(problems);
     }
 
-    /** The same page with ways to the entries before and after; null for none. */
-    public EntryPage between(Link before, Link after) {
+    /** The same page with the note's words, and ways to the entries before and after; null for none. */
+    public EntryPage telling(Markup words, Link before, Link after) {
         return new EntryPage(
                 head,
                 title,
@@ -61,7 +61,7 @@ public record EntryPage(
                 site,
                 hero,
                 heroCaption,
-                note,
+                words,
                 glance,
                 advised,
                 facts,
