@@ -12,13 +12,17 @@ final class Aperture {
     static final double OUTER = 3.5;
 
     private final double fwhm;
+    /** Width that the ring is spaced by: it lies beyond what was smeared out of the circle. */
+    private final double ringWidth;
 
-    Aperture(double fwhm) {
+    /** @param smear of the stars besides their width, in quadrature */
+    Aperture(double fwhm, double smear) {
         this.fwhm = fwhm;
+        this.ringWidth = Math.hypot(fwhm, smear);
     }
 
     boolean fits(Tile tile, double x, double y) {
-        double reach = OUTER * fwhm;
+        double reach = OUTER * ringWidth;
         return x - reach >= tile.x()
                 && y - reach >= tile.y()
                 && x + reach <= tile.x() + tile.width() - 1
@@ -27,7 +31,7 @@ final class Aperture {
 
     /** Sum over the inner circle minus the median of the ring; the place in pixels of the picture. */
     double light(Tile tile, float[] layer, double x, double y) {
-        int reach = (int) Math.ceil(OUTER * fwhm);
+        int reach = (int) Math.ceil(OUTER * ringWidth);
         int cx = (int) Math.rint(x);
         int cy = (int) Math.rint(y);
         float[] ring = new float[(2 * reach + 1) * (2 * reach + 1)];
@@ -38,15 +42,15 @@ final class Aperture {
             for (int px = Math.max(tile.x(), cx - reach);
                     px <= Math.min(tile.x() + tile.width() - 1, cx + reach);
                     px++) {
-                double apart = Math.hypot(px - x, py - y) / fwhm;
+                double apart = Math.hypot(px - x, py - y);
                 float value = layer[tile.indexOf(px, py)];
                 if (Float.isNaN(value)) {
                     continue;
                 }
-                if (apart <= LIGHT) {
+                if (apart <= LIGHT * fwhm) {
                     sum += value;
                     count++;
-                } else if (apart >= INNER && apart <= OUTER) {
+                } else if (apart >= INNER * ringWidth && apart <= OUTER * ringWidth) {
                     ring[ringCount++] = value;
                 }
             }

@@ -22,10 +22,10 @@ final class Detail {
     private final List<double[]> before = new ArrayList<>();
     private final List<double[]> after = new ArrayList<>();
 
-    /** @param masks of star light, one a tile */
-    static Amount kept(Layers layers, List<boolean[]> masks, List<Block> background) {
+    static Amount kept(Layers layers, Ground ground) {
+        List<boolean[]> masks = ground.masks();
         Detail detail = new Detail();
-        double noise = Robust.median(background.stream()
+        double noise = Robust.median(ground.blocks().stream()
                 .mapToDouble(b -> Spectrum.power(
                         window(
                                 layers.stretched().get(b.tile()),

@@ -24,20 +24,24 @@ final class FateCount {
     private final List<Tile> tiles;
     private final Map<Tile, float[]> stretched;
     private final Map<Tile, float[]> shown;
+    private final Map<Tile, float[]> change;
     private final Aperture aperture;
+    private final Aperture wide;
     private final double fwhm;
     private final double blankStretched;
     private final double blankShown;
 
     /** The origin stands under the stretch without an end at black: a star that the black point swallows is lost. */
-    FateCount(Layers layers, List<Block> blocks, double fwhm) {
+    FateCount(Layers layers, Ground ground, double fwhm) {
         this.tiles = layers.tiles();
         this.stretched = layers.endless();
         this.shown = layers.shown();
-        this.aperture = new Aperture(fwhm);
+        this.change = layers.change();
+        this.aperture = new Aperture(fwhm, 0);
+        this.wide = new Aperture(fwhm, ground.smear());
         this.fwhm = fwhm;
-        this.blankStretched = blanks(blocks, stretched);
-        this.blankShown = blanks(blocks, shown);
+        this.blankStretched = blanks(ground.blocks(), stretched);
+        this.blankShown = blanks(ground.blocks(), shown);
     }
 
     /** Scatter of the light in apertures on nothing; NaN when there are too few. */
@@ -69,7 +73,7 @@ final class FateCount {
             double[] at = laying.onPicture(star);
             tileOf(at).ifPresent(tile -> {
                 double before = aperture.light(tile, stretched.get(tile), at[0], at[1]);
-                double after = aperture.light(tile, shown.get(tile), at[0], at[1]);
+                double after = before + wide.light(tile, change.get(tile), at[0], at[1]);
                 if (before > TOLD_SIGMAS * blankStretched) {
                     counts[bin(star.snr())][after >= HALF * before ? 0 : 1]++;
                 }
@@ -100,7 +104,7 @@ final class FateCount {
     }
 
     private Optional<Tile> tileOf(double[] at) {
-        return tiles.stream().filter(tile -> aperture.fits(tile, at[0], at[1])).findFirst();
+        return tiles.stream().filter(tile -> wide.fits(tile, at[0], at[1])).findFirst();
     }
 
     private static int bin(double snr) {

@@ -17,17 +17,23 @@ import java.util.stream.Stream;
  * @param misfit mean of ln(1 + (off / scale)²), with off as weighted
  * @param outer share of the kernel's sum on its two outermost rings, without sign: near zero where it has died away
  * @param rms of what is left over, in weighted units of y
+ * @param rings used, the innermost
  */
-record KernelFit(double gain, double constant, double misfit, double outer, double rms, int rows) {
+record KernelFit(double gain, double constant, double misfit, double outer, double rms, int rows, int rings) {
     private static final int ROUNDS = 2;
     private static final int[][] OFFSETS = offsets();
     private static final int RINGS = OFFSETS.length;
     private static final int N = RINGS + 1;
     private static final double RIDGE = 1e-9;
+    /** The rings up to 1.5, 3, 4 and 6 px, tried before all. */
+    private static final int[] FEWER_RINGS = {3, 6, 8, 10};
+    /** A ring counts that lowers the sum of the squares by so many times what a ring does by chance. */
+    private static final double BEYOND_CHANCE = 4;
 
     /** Standard error of the gain as a share of it, for white noise of this size in x. */
     double gainError(double noise) {
-        int pixels = Arrays.stream(OFFSETS).mapToInt(ring -> ring.length).sum();
+        int pixels =
+                Arrays.stream(OFFSETS, 0, rings).mapToInt(ring -> ring.length).sum();
         return rms * Math.sqrt((double) pixels / rows) / (noise * Math.abs(gain));
     }
 
@@ -59,7 +65,18 @@ record KernelFit(double gain, double constant, double misfit, double outer, doub
         double[][] rows = pairs.parallelStream().flatMap(KernelFit::rows).toArray(double[][]::new);
         double[] alike = new double[rows.length];
         Arrays.fill(alike, 1);
-        return of(rows, solve(rows, alike), scale);
+        KernelFit all = of(rows, solve(rows, alike, RINGS), scale, RINGS);
+        return Arrays.stream(FEWER_RINGS)
+                .mapToObj(rings -> of(rows, solve(rows, alike, rings), scale, rings))
+                .filter(all::needsNoMoreThan)
+                .findFirst()
+                .orElse(all);
+    }
+
+    /** Whether the rings beyond those of {@code fewer} explain no more than chance would: their noise is then spared. */
+    private boolean needsNoMoreThan(KernelFit fewer) {
+        double chance = BEYOND_CHANCE * (rings - fewer.rings) / rows;
+        return fewer.rms * fewer.rms <= rms * rms * (1 + chance);
     }
 
     /**
@@ -73,16 +90,16 @@ record KernelFit(double gain, double constant, double misfit, double outer, doub
         Arrays.fill(robust, 1);
         double[] h = new double[N];
         for (int round = 0; round < ROUNDS; round++) {
-            h = solve(rows, robust);
+            h = solve(rows, robust, RINGS);
             for (int k = 0; k < rows.length; k++) {
                 double off = off(rows[k], h) / scale;
                 robust[k] = 1 / (1 + off * off);
             }
         }
-        return of(rows, h, scale);
+        return of(rows, h, scale, RINGS);
     }
 
-    private static KernelFit of(double[][] rows, double[] h, double scale) {
+    private static KernelFit of(double[][] rows, double[] h, double scale, int rings) {
         double misfit = 0;
         double squares = 0;
         for (double[] row : rows) {
@@ -95,7 +112,7 @@ record KernelFit(double gain, double constant, double misfit, double outer, doub
             gain += h[r + 1] * OFFSETS[r].length;
         }
         double outer = h[N - 1] * OFFSETS[RINGS - 1].length + h[N - 2] * OFFSETS[RINGS - 2].length;
-        return new KernelFit(gain, h[0], misfit, Math.abs(outer / gain), Math.sqrt(squares), rows.length);
+        return new KernelFit(gain, h[0], misfit, Math.abs(outer / gain), Math.sqrt(squares), rows.length, rings);
     }
 
     /** 1, the sums over rings, y, weight: for every second inner pixel. */
@@ -126,19 +143,22 @@ record KernelFit(double gain, double constant, double misfit, double outer, doub
         return off * row[N + 1];
     }
 
-    private static double[] solve(double[][] rows, double[] robust) {
-        double[][] m = new double[N][N + 1];
+    /** Nothing on the rings beyond the innermost {@code rings}. */
+    private static double[] solve(double[][] rows, double[] robust, int rings) {
+        int n = rings + 1;
+        double[][] m = new double[n][n + 1];
         for (int k = 0; k < rows.length; k++) {
             double w = robust[k] * rows[k][N + 1] * rows[k][N + 1];
-            for (int a = 0; a < N; a++) {
-                for (int b = 0; b <= N; b++) {
+            for (int a = 0; a < n; a++) {
+                for (int b = 0; b < n; b++) {
                     m[a][b] += w * rows[k][a] * rows[k][b];
                 }
+                m[a][n] += w * rows[k][a] * rows[k][N];
             }
         }
-        for (int a = 0; a < N; a++) {
+        for (int a = 0; a < n; a++) {
             m[a][a] *= 1 + RIDGE;
         }
-        return Elimination.solve(m);
+        return Arrays.copyOf(Elimination.solve(m), N);
     }
 }

@@ -24,6 +24,18 @@ record Layers(List<Tile> tiles, Map<Tile, float[]> stretched, Map<Tile, float[]>
         return each(tiles, tile -> transfer.forward(tile.origin()));
     }
 
+    /** The picture minus the origin {@link #endless} under the stretch. */
+    Map<Tile, float[]> change() {
+        return each(tiles, tile -> {
+            float[] change = shown.get(tile).clone();
+            float[] before = endless.get(tile);
+            for (int i = 0; i < change.length; i++) {
+                change[i] -= before[i];
+            }
+            return change;
+        });
+    }
+
     private static Map<Tile, float[]> each(List<Tile> tiles, Function<Tile, float[]> of) {
         Map<Tile, float[]> layers = new IdentityHashMap<>();
         tiles.forEach(tile -> layers.put(tile, of.apply(tile)));

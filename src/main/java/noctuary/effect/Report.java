@@ -8,14 +8,14 @@ import noctuary.stats.Robust;
 
 /** Puts the numbers of a comparison together, each with the reason where it cannot be had. */
 final class Report {
-    private static final int FEWEST_BLOCKS = 8;
+    /** Width in quadrature, as a share of the stars' width, below which none of their light was smeared out of the masks. */
+    private static final double LITTLE = 0.3;
 
     private final Side from;
     private final Laying laying;
     private final List<Tile> tiles;
     private final double fwhm;
-    private final List<boolean[]> masks;
-    private final List<Block> blocks;
+    private final Ground ground;
     private final DarkSky dark;
 
     Report(Side from, Laying laying, List<Tile> tiles, double fwhm) {
@@ -23,11 +23,8 @@ final class Report {
         this.laying = laying;
         this.tiles = tiles;
         this.fwhm = fwhm;
-        this.masks = tiles.stream()
-                .map(tile -> StarMask.of(tile, from.stars(), laying, fwhm))
-                .toList();
-        this.blocks = Blocks.background(tiles, masks);
-        this.dark = blocks.size() >= FEWEST_BLOCKS ? DarkSky.of(blocks) : new DarkSky(0, 0, List.of());
+        this.ground = Ground.of(tiles, from.stars(), laying, fwhm, 0);
+        this.dark = ground.dark();
     }
 
     /** A picture that could not be laid on its origin: only what it shows by itself. */
@@ -63,10 +60,8 @@ final class Report {
 
     /** @param seen finds the stars of the picture once its stretch is known */
     Effect of(Ends ends, boolean lossy, Function<Transfer, List<Star>> seen) {
-        Amount cut = blocks.size() >= FEWEST_BLOCKS
-                ? Amount.of(dark.cutPercent())
-                : Amount.absent(NoiseReport.NO_BACKGROUND);
-        return new StretchFinder(tiles, blocks)
+        Amount cut = ground.enough() ? Amount.of(dark.cutPercent()) : Amount.absent(NoiseReport.NO_BACKGROUND);
+        return new StretchFinder(tiles, ground.blocks())
                 .find()
                 .map(found -> full(
                         ends, lossy, cut, found, found.noLight().isEmpty() ? seen.apply(found.transfer()) : List.of()))
@@ -82,14 +77,15 @@ final class Report {
 
     private Effect full(Ends ends, boolean lossy, Amount cut, Stretching found, List<Star> seen) {
         Layers layers = Layers.of(tiles, found.transfer());
+        Ground clear = clear(seen);
         NoiseReport noise = new NoiseReport(
-                blocks.size() < FEWEST_BLOCKS ? List.of() : blocks,
+                clear.background(),
                 layers,
                 found,
                 dark.mainCutPercent(),
                 laying.way().whole());
         double ratio = noise.scales().get(0).ratio().value().orElse(1);
-        StarReport stars = StarReport.of(from.stars(), laying, layers, blocks, fwhm, found, ratio, seen);
+        StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, ratio, seen);
         return new Effect(
                 Optional.of(laid()),
                 Optional.of(stretch(found)),
@@ -101,7 +97,7 @@ final class Report {
                 stars.same().fwhmRatio(),
                 stars.same().fwhmRatio().value().isPresent() ? stars.same().fwhmRatioError() : 0,
                 stars.same().ellipticityChange(),
-                noise.whyBlind().isEmpty() ? Detail.kept(layers, masks, blocks) : Amount.absent(noise.whyBlind()),
+                noise.whyBlind().isEmpty() ? Detail.kept(layers, ground) : Amount.absent(noise.whyBlind()),
                 found.noLight().isEmpty() ? similarity(layers) : Amount.absent(found.noLight()),
                 stars.rings().darkPercent(),
                 stars.rings().haloPercent(),
@@ -111,6 +107,12 @@ final class Report {
                 dark.castPercent(),
                 lossy,
                 found.noLight());
+    }
+
+    /** Without the light that a step smeared out of the stars, which would pass for noise. */
+    private Ground clear(List<Star> seen) {
+        double smear = SameStars.smear(from.stars(), seen, laying, fwhm);
+        return smear < LITTLE * fwhm ? ground : Ground.of(tiles, from.stars(), laying, fwhm, smear);
     }
 
     private Effect.Laid laid() {
@@ -126,9 +128,10 @@ final class Report {
 
     private Effect.Stretch stretch(Stretching found) {
         Transfer transfer = found.transfer();
-        double sky = blocks.isEmpty()
+        double sky = ground.blocks().isEmpty()
                 ? transfer.curve().middle()
-                : Robust.median(blocks.stream().mapToDouble(Block::level).toArray());
+                : Robust.median(
+                        ground.blocks().stream().mapToDouble(Block::level).toArray());
         Amount strength = transfer.bent()
                 ? Amount.absent("the curve is no asinh curve")
                 : Amount.known(transfer.curve().strength(), "the curve has no end");

@@ -24,6 +24,12 @@ record SameStars(Amount fwhmRatio, double fwhmRatioError, Amount ellipticityChan
         return new SameStars(Amount.absent(why), Double.NaN, Amount.absent(why));
     }
 
+    /** By how much the picture has its stars wider, in quadrature and in its pixels; 0 where it does not or it is unknown. */
+    static double smear(List<Star> origin, List<Star> picture, Laying laying, double fwhm) {
+        double ratio = of(origin, picture, laying).fwhmRatio().value().orElse(1);
+        return fwhm * Math.sqrt(Math.max(0, ratio * ratio - 1));
+    }
+
     static SameStars of(List<Star> origin, List<Star> picture, Laying laying) {
         List<Double> ratios = new ArrayList<>();
         List<Double> changes = new ArrayList<>();

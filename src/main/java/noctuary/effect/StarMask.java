@@ -12,16 +12,17 @@ final class StarMask {
     private StarMask() {}
 
     /**
-     * @param fwhm of the stars on the picture, pixels
+     * @param fwhm of the stars on the picture's grid, pixels
+     * @param smear by how much the picture has them wider, in quadrature
      * @return true where there is star light
      */
-    static boolean[] of(Tile tile, List<Star> stars, Laying laying, double fwhm) {
+    static boolean[] of(Tile tile, List<Star> stars, Laying laying, double fwhm, double smear) {
         boolean[] mask = new boolean[tile.size()];
         for (Star star : stars) {
             double[] at = laying.onPicture(star);
             double snr = Double.isFinite(star.snr()) ? star.snr() : FAINTEST_SNR;
             double light = Math.log(Math.max(1, snr / FAINTEST_SNR));
-            blank(mask, tile, at, fwhm * (REACH + REACH_FOR_LIGHT * light));
+            blank(mask, tile, at, Math.hypot(fwhm * (REACH + REACH_FOR_LIGHT * light), REACH * smear));
         }
         return mask;
     }

@@ -19,7 +19,7 @@ record StarReport(SameStars same, Optional<StarFates> fates, Rings rings) {
             List<Star> stars,
             Laying laying,
             Layers layers,
-            List<Block> blocks,
+            Ground ground,
             double fwhm,
             Stretching found,
             double noiseRatio,
@@ -29,7 +29,7 @@ record StarReport(SameStars same, Optional<StarFates> fates, Rings rings) {
             return new StarReport(SameStars.absent(found.noLight()), Optional.empty(), new Rings(absent, absent));
         }
         Rings rings = Rings.of(layers, stars, laying, fwhm);
-        StarFates fates = new FateCount(layers, blocks, fwhm).count(stars, after, laying);
+        StarFates fates = new FateCount(layers, ground, fwhm).count(stars, after, laying);
         return new StarReport(
                 shapes(stars, after, laying, found, rings, noiseRatio > ROUGH), Optional.of(fates), rings);
     }

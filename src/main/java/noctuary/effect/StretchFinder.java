@@ -18,24 +18,17 @@ final class StretchFinder {
 
     private static final double LITTLE = 0.3;
     private static final int SKY_PATCHES = 40;
-    private static final int SLOPE_PATCHES = 400;
     private static final int FEWEST_STARS = 8;
-    private static final int FEWEST_SKY = 12;
-    /** Most of a kernel on its outermost rings when its sum is believed. */
-    private static final double OUTER = 0.1;
-    /** How far the slope about the sky may be off one that is believed, for widths of stars and the curve's strength. */
-    private static final double NEAR = 0.05;
-
     /** Misfit of curve and kernel that is all noise that was added: as large as on the sky alone. */
     private static final double NOISY = 0.5;
 
     private static final double LIKE_SKY = 1.3;
-    private static final double ERRORS = 2.5;
-    private static final double FARTHEST = 0.4;
     /** A median stands against the conservation of light only when its misfit is this share of the other. */
     private static final double MUCH_BETTER = 0.5;
 
-    private static final String UNEVEN = "what changed the noise did so unevenly, which hides the curve of the stretch";
+    private static final String UNEVEN =
+            "no simple curve has both the slope that the sky shows and what the stars became, so the stretch about stars"
+                    + " is not known well enough";
 
     private final List<Tile> tiles;
     private final List<Block> background;
@@ -81,18 +74,20 @@ final class StretchFinder {
             kernels.removeIf(k -> !(k.curve().height() > 0 && k.curve().softness() > 0));
             kernels.sort(Comparator.comparingDouble(KernelStretch.Found::misfit));
         }
+        Optional<SkySlope> slope = SkySlope.of(background, sky, noise, LITTLE * shown);
         if (!kernels.isEmpty() && kernels.get(0).misfit() < GOOD) {
-            return Optional.of(
-                    Stretching.of(over(kernels.get(0).curve()), !kernels.get(0).before()));
+            Stretching found =
+                    Stretching.of(over(kernels.get(0).curve()), !kernels.get(0).before());
+            return Optional.of(held(List.of(found), slope, sky));
         }
-        return byCells(sky, noise, LITTLE * shown, kernels);
+        return byCells(sky, slope, kernels);
     }
 
     private Transfer over(Curve curve) {
         return Transfer.over(tiles, curve, Bends.NONE, false);
     }
 
-    private Optional<Stretching> byCells(double sky, double noise, double scale, List<KernelStretch.Found> kernels) {
+    private Optional<Stretching> byCells(double sky, Optional<SkySlope> slope, List<KernelStretch.Found> kernels) {
         Optional<CellStretch> plain = CellStretch.plain(tiles);
         if (plain.isEmpty()) {
             return Optional.empty();
@@ -100,36 +95,31 @@ final class StretchFinder {
         CellStretch light = CellStretch.light(tiles).orElse(plain.get());
         int reach = MedianOf.reach(noiseRatio(plain.get().transfer()));
         Optional<CellStretch> median = reach == 0 ? Optional.empty() : CellStretch.median(tiles, reach);
+        List<Stretching> all = new ArrayList<>();
         if (median.isPresent() && median.get().starMisfit() < MUCH_BETTER * light.starMisfit()) {
-            return median.map(m -> Stretching.sure(m.transfer()));
+            all.add(Stretching.sure(median.get().transfer()));
+        } else {
+            all.add(Stretching.sure(light.transfer()));
+            kernels.stream()
+                    .filter(k -> slope.isPresent()
+                            && k.misfit() > NOISY
+                            && k.misfit() < LIKE_SKY * slope.get().misfit())
+                    .forEach(k -> all.add(Stretching.sure(over(k.curve()))));
         }
-        Transfer cells = light.transfer();
-        List<Patch> patches = Patch.sky(background, SLOPE_PATCHES);
-        if (patches.size() < FEWEST_SKY) {
-            return Optional.of(Stretching.sure(cells));
-        }
-        KernelFit slope = KernelStretch.slope(patches, sky, scale);
-        List<Transfer> all = new ArrayList<>(List.of(cells));
-        kernels.stream()
-                .filter(k -> k.misfit() > NOISY && k.misfit() < LIKE_SKY * slope.misfit())
-                .forEach(k -> all.add(over(k.curve())));
-        return Optional.of(nearest(all, slope, sky, Math.max(NEAR, ERRORS * slope.gainError(noise))));
+        return Optional.of(held(all, slope, sky));
     }
 
     /** The first whose slope about the sky is as the sky shows it, else the first with what the sky shows. */
-    private static Stretching nearest(List<Transfer> all, KernelFit slope, double sky, double near) {
-        Transfer first = all.get(0);
-        double gain = slope.gain() / first.curve().slope(sky);
-        if (!(slope.outer() < OUTER) || !(Math.abs(gain - 1) < FARTHEST)) {
-            return Stretching.sure(first);
+    private static Stretching held(List<Stretching> all, Optional<SkySlope> slope, double sky) {
+        Stretching first = all.get(0);
+        if (slope.isEmpty() || !slope.get().corrects(slope.get().over(first.transfer(), sky))) {
+            return first;
         }
-        for (Transfer each : all) {
-            double its = slope.gain() / each.curve().slope(sky);
-            if (Math.abs(its - 1) < near) {
-                return Stretching.sure(each);
-            }
-        }
-        return new Stretching(first, gain, false, UNEVEN, "");
+        return all.stream()
+                .filter(each -> slope.get().agrees(slope.get().over(each.transfer(), sky)))
+                .findFirst()
+                .orElseGet(() -> new Stretching(
+                        first.transfer(), slope.get().over(first.transfer(), sky), first.stepAfter(), UNEVEN, ""));
     }
 
     private double noiseRatio(Transfer transfer) {

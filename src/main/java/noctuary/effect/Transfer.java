@@ -77,6 +77,11 @@ final class Transfer {
         return k >= KNOTS - 1 ? to[KNOTS - 1] : to[k] + (place - k) * (to[k + 1] - to[k]);
     }
 
+    /** Mean slope from {@code within} below a value to {@code within} above it. */
+    double slope(double value, double within) {
+        return (endless(value + within) - endless(value - within)) / (2 * within);
+    }
+
     float[] forward(float[] values) {
         return each(values, this::forward);
     }

@@ -18,7 +18,8 @@ import java.util.regex.Pattern;
 final class NoteLinks {
     private static final Pattern SCHEME = Pattern.compile("([A-Za-z][A-Za-z0-9+.-]*):.*", Pattern.DOTALL);
     private static final Set<String> ALLOWED = Set.of("http", "https", "mailto");
-    private static final Set<String> PICTURES = Set.of("png", "jpg", "jpeg", "gif", "webp");
+    private static final Set<String> PICTURES = Set.of("png", "jpg", "jpeg", "gif");
+    private static final String UNREAD = "webp";
     private static final Set<String> PAPERS = Set.of("txt", "csv", "pdf");
     private static final String TO_ROOT = "../../";
 
@@ -79,14 +80,20 @@ final class NoteLinks {
     private Optional<String> attached(Path file, String url, int line, boolean papers) {
         String name = file.getFileName().toString();
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+        if (ending.equals(UNREAD)) {
+            margin.notice(
+                    line,
+                    "",
+                    Margin.quoted(url) + " is a WebP picture, which is not read",
+                    "save it as png, jpg or gif");
+            return Optional.empty();
+        }
         boolean fits = PICTURES.contains(ending) || papers && PAPERS.contains(ending);
         if (!fits || !Files.isRegularFile(file)) {
             return refuse(
                     url,
                     line,
-                    papers
-                            ? "link to a note, a picture, or a txt, csv or pdf file"
-                            : "show a png, jpg, gif or webp file");
+                    papers ? "link to a note, a picture, or a txt, csv or pdf file" : "show a png, jpg or gif file");
         }
         return Optional.of(attachments
                 .computeIfAbsent(file, path -> new Attachment("files/" + names.next(called(name, ending)), path))

@@ -16,12 +16,13 @@ public final class Regrid {
     private static final int REACH = 192;
 
     private static final int LARGEST_BLOCK = 128;
+    private static final CubicKernel PLAIN = CubicKernel.of(1);
 
     private final Plane source;
     private final Affine toSource;
     private final int width;
     private final int height;
-    private final double step;
+    private final CubicKernel kernel;
     private final float[] result;
 
     private Regrid(Plane source, Affine toSource, int width, int height) {
@@ -30,7 +31,7 @@ public final class Regrid {
         this.width = width;
         this.height = height;
         double shrink = Math.sqrt(toSource.area());
-        this.step = shrink < 1.02 ? 1 : shrink;
+        this.kernel = shrink < 1.02 ? PLAIN : CubicKernel.of(shrink);
         this.result = new float[width * height];
     }
 
@@ -54,8 +55,8 @@ public final class Regrid {
     private void block(int left, int top, int side) {
         int right = Math.min(width, left + side);
         int bottom = Math.min(height, top + side);
-        SourceCut cut = SourceCut.under(source, toSource, new int[] {left, top, right, bottom}, 2 * step + 1);
-        CubicRow row = new CubicRow(cut, toSource, step);
+        SourceCut cut = SourceCut.under(source, toSource, new int[] {left, top, right, bottom}, kernel.reach() + 1);
+        CubicRow row = new CubicRow(cut, toSource, kernel);
         for (int y = top; y < bottom; y++) {
             int at = y * width;
             if (cut == null) {

@@ -20,7 +20,7 @@ import noctuary.site.Former;
 
 /** Puts the files that notes show or link to beside their pages. */
 final class Attachments {
-    private static final Set<String> PICTURES = Set.of("png", "jpg", "jpeg", "gif", "webp");
+    private static final Set<String> PICTURES = Set.of("png", "jpg", "jpeg", "gif");
 
     private Attachments() {}
 

@@ -23,7 +23,7 @@ import noctuary.measure.SkyMatch;
 /** The pictures of one target's attempts on their grid, kept for as long as files and alignment stay the same. */
 final class SkyShelf {
     /** Raised whenever the same pixels and the same alignment give another picture. */
-    static final String ENGINE = "1";
+    static final String ENGINE = "2";
 
     /** Width at which each attempt's stretch is fitted. */
     private static final int FITTED = 1600;

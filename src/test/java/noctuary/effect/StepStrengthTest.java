@@ -119,6 +119,45 @@ class StepStrengthTest {
         assertShare(effect.stretch().orElseThrow().strength(), Chain.Tone.TOP, 0.02);
     }
 
+    /** A curve that is no asinh curve: the noise is held against the slope that the sky itself shows. */
+    @ParameterizedTest
+    @CsvSource({
+        "sharpen 0.3 at 1.0, BEFORE",
+        "sharpen 0.3 at 1.0, AFTER",
+        "sharpen 0.8 at 1.5, BEFORE",
+        "median 3, AFTER",
+        "gaussian 1.5, AFTER",
+        "gaussian 2.0, AFTER"
+    })
+    void underAPower(String step, Chain.Order order) {
+        Chain chain = new Chain(Chain.Tone.power(), order, StepRow.named(step));
+        Effect effect = chain.effect(SKIES[0]);
+        double[] truth = new StepTruth(chain, SKIES[0]).noiseAndCut();
+        assertShare(effect.noiseRatio(1), truth[0], 0.05);
+        assertShare(effect.noiseRatio(8), truth[1], 0.05);
+    }
+
+    /** Light that was smeared out of the stars is neither noise nor lost. */
+    @ParameterizedTest
+    @CsvSource({"BEFORE", "AFTER"})
+    void heavySmoothing(Chain.Order order) {
+        Chain chain = new Chain(Chain.Tone.asinh(), order, StepRow.named("gaussian 3.0"));
+        Effect effect = chain.effect(SKIES[0]);
+        double[] truth = new StepTruth(chain, SKIES[0]).noiseAndCut();
+        assertShare(effect.noiseRatio(1), truth[0], 0.05);
+        assertShare(effect.noiseRatio(8), truth[1], 0.05);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"gaussian 1.5", "gaussian 2.0", "median 5"})
+    void starsOnANebulaAreSmearedNotLost(String step) {
+        PlantedSky nebula = new PlantedSky(31, 64, 20, (x, y) -> 800 * PlantedSky.rippled(x, y, 0.1));
+        Chain chain = new Chain(Chain.Tone.asinh(), Chain.Order.AFTER, StepRow.named(step));
+        StarFates fates = chain.effect(nebula).fates().orElseThrow();
+        assertThat(100.0 * fates.lost() / (fates.lost() + fates.kept()))
+                .isCloseTo(new StepTruth(chain, nebula).lostPercent(), within(5.0));
+    }
+
     /** Steps that spare the sky between the stars leave its noise as it was, whatever becomes of the stars. */
     @ParameterizedTest
     @CsvSource({"smaller stars 1.0, 0", "stars left 0.3, 0"})

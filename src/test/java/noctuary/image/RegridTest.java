@@ -72,6 +72,37 @@ class RegridTest {
                 .isBetween(0.17, 0.25);
     }
 
+    /** Keys's kernel pixel by pixel, with positions that are not rounded: 1/2048 px of a slope of 0.5 a pixel, both ways. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.7, 1, 1.05, 1.6, 3.3})
+    void pixelsAreWhatTheKernelGivesOneByOne(double scale) {
+        Random random = new Random(4);
+        Plane plane = painted(300, 300, (x, y) -> 10 + 0.25 * random.nextDouble());
+        Affine map = turned(21, scale, 150.2, 149.7).after(Affine.shift(-20, -20));
+        Plane seen = Regrid.onto(plane, map, 40, 40);
+        for (int i = 0; i < 1600; i++) {
+            double expected = slow(plane, map.x(i % 40, i / 40), map.y(i % 40, i / 40), scale < 1 ? 1 : scale);
+            assertThat((double) seen.at(i % 40, i / 40)).isCloseTo(expected, within(5e-4));
+        }
+    }
+
+    private static double slow(Plane plane, double sx, double sy, double step) {
+        double sum = 0;
+        double all = 0;
+        for (int y = (int) Math.ceil(sy - 2 * step); y <= sy + 2 * step; y++) {
+            for (int x = (int) Math.ceil(sx - 2 * step); x <= sx + 2 * step; x++) {
+                double weight = keys(Math.abs(x - sx) / step) * keys(Math.abs(y - sy) / step);
+                sum += weight * plane.at(x, y);
+                all += weight;
+            }
+        }
+        return sum / all;
+    }
+
+    private static double keys(double t) {
+        return t < 1 ? 1.5 * t * t * t - 2.5 * t * t + 1 : -0.5 * t * t * t + 2.5 * t * t - 4 * t + 2;
+    }
+
     @Test
     void beyondTheEdgesNothingIsKnown() {
         Plane plane = painted(50, 40, (x, y) -> 7);

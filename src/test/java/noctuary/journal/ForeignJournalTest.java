@@ -110,7 +110,13 @@ class ForeignJournalTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "skies-1-" + PictureShelf.ENGINE, "render.lock", "previews-" + PictureShelf.ENGINE})
+    @ValueSource(
+            strings = {
+                "",
+                "skies-" + SkyShelf.ENGINE + "-" + PictureShelf.ENGINE,
+                "render.lock",
+                "previews-" + PictureShelf.ENGINE
+            })
     void aCacheThatLeadsOutIsRefused(String name) throws Exception {
         Path elsewhere = Files.createDirectories(folder.resolve("elsewhere"));
         Path place = root.resolve(".noctuary").resolve(name);

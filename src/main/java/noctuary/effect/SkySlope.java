@@ -1,0 +1,55 @@
+package noctuary.effect;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How steeply the picture follows the origin about the sky, as the sky's own noise tells it: the sum of the kernel that
+ * leads from one to the other. Smoothing, sharpening and medians leave it as the stretch made it ({@link KernelFit#plain}).
+ *
+ * @param slope share of white for one unit of the origin
+ * @param error standard error, as a share of the slope
+ */
+record SkySlope(double slope, double error, double misfit, double noise) {
+    private static final int MOST_PATCHES = 400;
+    private static final int FEWEST_PATCHES = 12;
+    /** Most of a kernel on its outermost rings when its sum is believed. */
+    private static final double OUTER = 0.1;
+
+    /** Least that a curve must be off before it is said to be. */
+    private static final double NEAR = 0.03;
+
+    private static final double ERRORS = 2.5;
+    /** Times that a curve's slope may be off by, either way: with more, it is not the curve alone that is wrong. */
+    private static final double FARTHEST = 3;
+
+    /**
+     * @param noise of a pixel of the origin about its sky
+     * @param scale of what is little, share of white
+     * @return nothing where too little of the sky is clear, or the kernel is wider than what is looked at
+     */
+    static Optional<SkySlope> of(List<Block> background, double sky, double noise, double scale) {
+        List<Patch> patches = Patch.sky(background, MOST_PATCHES);
+        if (patches.size() < FEWEST_PATCHES) {
+            return Optional.empty();
+        }
+        KernelFit fit = KernelStretch.slope(patches, sky, scale);
+        return fit.outer() < OUTER
+                ? Optional.of(new SkySlope(fit.gain(), fit.gainError(noise), fit.misfit(), noise))
+                : Optional.empty();
+    }
+
+    /** This slope over that of a curve, on the whole of the noise about the sky. */
+    double over(Transfer transfer, double sky) {
+        return slope / transfer.slope(sky, noise);
+    }
+
+    boolean agrees(double gain) {
+        return Math.abs(gain - 1) < Math.max(NEAR, ERRORS * error);
+    }
+
+    /** Whether the curve may be kept and the noise set right by {@code gain}. */
+    boolean corrects(double gain) {
+        return gain < FARTHEST && gain > 1 / FARTHEST;
+    }
+}
