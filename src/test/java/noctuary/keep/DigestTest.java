@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class DigestTest {
     private static final String PANGRAM = "The quick brown fox jumps over the lazy dog";
 
-    /** Values of MurmurHash3_x64_128, seed 0, from memory: as its author's program prints the two halves. */
+    /** Short texts are one stretch: values of MurmurHash3_x64_128, seed 0, from memory: as its author's program prints the two halves. */
     @Test
     void isThePublishedOne() {
         assertThat(new Digest().hex()).isEqualTo("0".repeat(32));
