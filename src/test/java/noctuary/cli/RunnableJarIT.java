@@ -9,9 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import noctuary.measure.FrameDraft;
 import org.junit.jupiter.api.Test;
@@ -25,8 +23,6 @@ class RunnableJarIT {
     @TempDir
     private Path folder;
 
-    private final Map<String, String> environment = new HashMap<>();
-
     private String run(String... args) throws IOException, InterruptedException {
         return run(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", JAR.toString()),
@@ -37,12 +33,11 @@ class RunnableJarIT {
         List<String> call = new ArrayList<>(program);
         call.addAll(List.of(args));
         Path said = folder.resolve("said.txt");
-        ProcessBuilder builder = new ProcessBuilder(call)
+        Process process = new ProcessBuilder(call)
                 .directory(folder.toFile())
                 .redirectErrorStream(true)
-                .redirectOutput(said.toFile());
-        builder.environment().putAll(environment);
-        Process process = builder.start();
+                .redirectOutput(said.toFile())
+                .start();
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
         String text = Files.readString(said, StandardCharsets.UTF_8);
         assertThat(process.exitValue()).as(text).isZero();
@@ -78,20 +73,6 @@ class RunnableJarIT {
         for (Path launcher : List.of(LAUNCHER, link)) {
             assertThat(run(List.of(launcher.toString()), "measure", frame.toString()))
                     .isEqualTo(run("measure", frame.toString()));
-        }
-    }
-
-    /** Java refuses two collectors, and says on a line of its own which options it took from where. */
-    @Test
-    void theLauncherMeasuresManyFilesInAnyMemoryAndWithTheKeepersOwnCollector() throws Exception {
-        assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "no /bin/sh here");
-        String frame = FrameDraft.stars(3, 1).write(folder.resolve("a.fits")).toString();
-        String[] call = {"measure", "--json", frame, frame, frame, frame};
-        String wanted = run(call);
-        assertThat(wanted.lines()).hasSize(4);
-        for (String options : List.of("-Xmx64m", "-Xmx1g", "-XX:+UseSerialGC", "-XX:+UseG1GC -Xmx256m")) {
-            environment.put("JDK_JAVA_OPTIONS", options);
-            assertThat(run(List.of(LAUNCHER.toString()), call)).as(options).endsWith("\n" + wanted);
         }
     }
 
