@@ -87,7 +87,7 @@ final class KillBench {
         for (int i = 1; i <= kills; i++) {
             word(i, edition);
             Process process = render();
-            process.waitFor(1 + (long) (random.nextDouble() * renderMs * 1.2), TimeUnit.MILLISECONDS);
+            process.waitFor(1 + (long) (random.nextDouble() * renderMs * 2), TimeUnit.MILLISECONDS);
             process.destroyForcibly().waitFor();
             String page = Files.readString(root.resolve("output/entries/e0/index.html"));
             boolean whole = page.matches("(?s).*words--?\\d+-end.*</html>\\s*")
