@@ -94,7 +94,7 @@ final class Report {
                 laying.way().whole());
         double ratio = noise.scales().get(0).ratio().value().orElse(1);
         StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, ratio, seen)
-                .trusted(crowding, stretched, ground.empty());
+                .trusted(crowding, stretched, ground.empty(), clear.smear() >= MUCH * fwhm);
         return new Effect(
                 Optional.of(laid()),
                 Optional.of(stretch(found)),

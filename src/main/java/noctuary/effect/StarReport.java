@@ -47,11 +47,12 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
      * Without what cannot be told in such a field.
      *
      * @param stretched whether the origin is a picture and not linear
+     * @param smeared whether light of the stars lies far out of where it was
      * @param empty whether some of the sky is empty of light
      */
-    StarReport trusted(Crowding crowding, boolean stretched, boolean empty) {
+    StarReport trusted(Crowding crowding, boolean stretched, boolean empty, boolean smeared) {
         SameStars shapes = crowding.trusted(stretched ? same.alike() : same);
-        boolean mixed = fates.isPresent() && halved > MANY_HALVED && (crowding.close() || !empty);
+        boolean mixed = smeared && fates.isPresent() && halved > MANY_HALVED && (crowding.close() || !empty);
         return new StarReport(
                 shapes, mixed ? Optional.empty() : fates, halved, rings, mixed ? Crowding.HALVED : whyNoFates);
     }
