@@ -35,11 +35,17 @@ final class Comparison {
                     Ends.of(pixels), pixels.lossy(), "its stars do not fall on those of the picture it came from");
         }
         Spread spread = Spread.over(picture.width(), picture.height());
-        List<float[]> before =
-                sample(main(originPixels.get(), from), laying.get().way(), spread);
-        Looked looked = look(picturePixels.get(), before, spread);
-        return new Report(from, laying.get(), looked.tiles(), fwhm(laying.get()))
+        Before before = before(originPixels.get(), laying.get(), spread);
+        Looked looked = look(picturePixels.get(), before.samples(), spread);
+        return new Report(from, laying.get(), looked.tiles(), fwhm(laying.get()), before.stretched())
                 .of(looked.ends(), looked.lossy(), transfer -> seen(looked.main(), looked.white(), transfer));
+    }
+
+    /** What is wanted of the origin; with a white level it is a picture, stretched already. */
+    private record Before(List<float[]> samples, boolean stretched) {}
+
+    private Before before(Pixels pixels, Laying laying, Spread spread) {
+        return new Before(sample(main(pixels, from), laying.way(), spread), Double.isFinite(pixels.white()));
     }
 
     /** What is wanted of the picture once it was looked at: the colours that are not compared may go. */

@@ -21,6 +21,9 @@ final class FateCount {
     private static final double TOLD_SIGMAS = 3;
     private static final int FEWEST_BLANKS = 20;
 
+    /** So near to half of the light, noise and neighbours decide. */
+    private static final double NEAR_HALF = 0.1;
+
     private final List<Tile> tiles;
     private final Map<Tile, float[]> stretched;
     private final Map<Tile, float[]> shown;
@@ -30,6 +33,8 @@ final class FateCount {
     private final double fwhm;
     private final double blankStretched;
     private final double blankShown;
+    private int told;
+    private int near;
 
     /** The origin stands under the stretch without an end at black: a star that the black point swallows is lost. */
     FateCount(Layers layers, Ground ground, double fwhm) {
@@ -75,6 +80,8 @@ final class FateCount {
                 double before = aperture.light(tile, stretched.get(tile), at[0], at[1]);
                 double after = before + wide.light(tile, change.get(tile), at[0], at[1]);
                 if (before > TOLD_SIGMAS * blankStretched) {
+                    told++;
+                    near += Math.abs(after / before - HALF) < NEAR_HALF ? 1 : 0;
                     counts[bin(star.snr())][after >= HALF * before ? 0 : 1]++;
                 }
             });
@@ -84,6 +91,11 @@ final class FateCount {
             bins.add(new Bin(EDGES[b], EDGES[b + 1], counts[b][0], counts[b][1]));
         }
         return new StarFates(bins, invented(stars, seen, laying));
+    }
+
+    /** Share of the stars counted last that keep about half of their light. */
+    double halved() {
+        return near / (double) Math.max(1, told);
     }
 
     private int invented(List<Star> stars, List<Star> seen, Laying laying) {

@@ -15,13 +15,41 @@ record Ground(List<boolean[]> masks, List<Block> blocks, double smear) {
     private static final int FEWEST_BLOCKS = 8;
     /** So many blocks and more can spare the half of them that has more star light. */
     private static final int MANY = 80;
+    /** Blocks of empty sky lie up to so many errors of their level above it. */
+    private static final double NEAR = 1;
+    /** Where no empty sky is found, the darkest of the blocks. */
+    private static final double DARKEST = 0.25;
 
     static Ground of(List<Tile> tiles, List<Star> stars, Laying laying, double fwhm, double smear) {
         List<boolean[]> masks = tiles.stream()
                 .map(tile -> StarMask.of(tile, stars, laying, fwhm, smear))
                 .toList();
-        List<Block> blocks = Blocks.background(tiles, masks);
+        List<Block> dark = Blocks.background(tiles, masks);
+        List<Block> blocks = smear > 0 ? emptiest(dark) : dark;
         return new Ground(masks, smear > 0 && blocks.size() >= MANY ? freer(blocks) : blocks, smear);
+    }
+
+    /** Light too faint to be told block by block bends within one, which counts where smoothing leaves little noise. */
+    private static List<Block> emptiest(List<Block> blocks) {
+        SkyLevel sky = SkyLevel.of(blocks);
+        double[] levels = blocks.stream().mapToDouble(Block::level).toArray();
+        double end = told(sky) ? sky.level() + NEAR * sky.error() : Robust.quantile(levels, DARKEST);
+        List<Block> near = blocks.stream().filter(block -> block.level() <= end).toList();
+        return near.size() < FEWEST_BLOCKS ? blocks : near;
+    }
+
+    private static boolean told(SkyLevel sky) {
+        return Double.isFinite(sky.level());
+    }
+
+    /** Whether some of the sky is empty: the levels of its darkest blocks differ by no more than their noise. */
+    boolean empty() {
+        return told(SkyLevel.of(blocks));
+    }
+
+    /** Median share of a block that is free of star light. */
+    double freeShare() {
+        return Robust.median(blocks.stream().mapToDouble(Block::freeShare).toArray());
     }
 
     /** Wide masks leave rags of blocks, on which smoothed noise of many pixels is hard to tell. */

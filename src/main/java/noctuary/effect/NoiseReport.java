@@ -9,11 +9,15 @@ import java.util.function.IntFunction;
 final class NoiseReport {
     static final String NO_BACKGROUND = "too little of the field is free of stars and light";
 
+    static final String FAINT_LIGHT =
+            "faint light lies over all of the field, and after so much smoothing it passes for noise";
+
     private static final int[] SIZES = {1, 2, 4, 8};
     private static final double MOST_CUT_PERCENT = 10;
     private static final double MEDIAN_CUT_PERCENT = 40;
 
     private final List<Block> blocks;
+    private final String drowned;
     private final Layers layers;
     private final Stretching stretching;
     private final double cutPercent;
@@ -24,11 +28,19 @@ final class NoiseReport {
 
     /**
      * @param blocks empty when there are too few
+     * @param drowned why other light passes for noise in them; empty when it does not
      * @param cutPercent share of them that is black
      * @param whole whether nothing was resampled
      */
-    NoiseReport(List<Block> blocks, Layers layers, Stretching stretching, double cutPercent, boolean whole) {
+    NoiseReport(
+            List<Block> blocks,
+            String drowned,
+            Layers layers,
+            Stretching stretching,
+            double cutPercent,
+            boolean whole) {
         this.blocks = blocks;
+        this.drowned = drowned;
         this.layers = layers;
         this.stretching = stretching;
         this.cutPercent = cutPercent;
@@ -64,6 +76,9 @@ final class NoiseReport {
 
     /** After resampling only means over many pixels compare: interpolation itself takes noise from small ones. */
     private Amount ratio(int size) {
+        if (blind.isEmpty() && !drowned.isEmpty()) {
+            return Amount.absent(drowned);
+        }
         if (!blind.isEmpty()) {
             return size == 1 ? upper() : Amount.absent(blind);
         }
@@ -88,7 +103,8 @@ final class NoiseReport {
     }
 
     Amount blotchAfter() {
-        return blind.isEmpty() ? Amount.of(after.blotch()) : Amount.absent(blind);
+        String why = blind.isEmpty() ? drowned : blind;
+        return why.isEmpty() ? Amount.of(after.blotch()) : Amount.absent(why);
     }
 
     Effect.Neighbours neighbours() {

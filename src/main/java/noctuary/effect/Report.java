@@ -10,16 +10,23 @@ import noctuary.stats.Robust;
 final class Report {
     /** Width in quadrature, as a share of the stars' width, below which none of their light was smeared out of the masks. */
     private static final double LITTLE = 0.3;
+    /** The same above which it lies far out. */
+    private static final double MUCH = 1.2;
 
     private final Side from;
     private final Laying laying;
     private final List<Tile> tiles;
     private final double fwhm;
+    private final boolean stretched;
+    private final Crowding crowding;
     private final Ground ground;
     private final DarkSky dark;
 
-    Report(Side from, Laying laying, List<Tile> tiles, double fwhm) {
+    /** @param stretched whether the origin is a picture and not linear */
+    Report(Side from, Laying laying, List<Tile> tiles, double fwhm, boolean stretched) {
         this.from = from;
+        this.stretched = stretched;
+        this.crowding = Crowding.of(from);
         this.laying = laying;
         this.tiles = tiles;
         this.fwhm = fwhm;
@@ -80,12 +87,14 @@ final class Report {
         Ground clear = clear(seen);
         NoiseReport noise = new NoiseReport(
                 clear.background(),
+                drowned(clear),
                 layers,
                 found,
                 dark.mainCutPercent(),
                 laying.way().whole());
         double ratio = noise.scales().get(0).ratio().value().orElse(1);
-        StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, ratio, seen);
+        StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, ratio, seen)
+                .trusted(crowding, stretched, ground.empty(), clear.smear() >= MUCH * fwhm);
         return new Effect(
                 Optional.of(laid()),
                 Optional.of(stretch(found)),
@@ -106,7 +115,18 @@ final class Report {
                 cut,
                 dark.castPercent(),
                 lossy,
-                found.noLight());
+                stars.whyNoFates());
+    }
+
+    /** Why what is left of the noise cannot be told from light that lies about; empty when it can. */
+    private String drowned(Ground clear) {
+        if (clear.smear() < MUCH * fwhm || clear.blocks().isEmpty()) {
+            return "";
+        }
+        if (crowding.close()) {
+            return Crowding.SMEARED;
+        }
+        return ground.empty() ? "" : NoiseReport.FAINT_LIGHT;
     }
 
     /** Without the light that a step smeared out of the stars, which would pass for noise. */

@@ -1,6 +1,7 @@
 package noctuary.effect;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,17 +12,20 @@ import noctuary.stats.Robust;
  * Shapes of the same stars on the origin and on the picture with its stretch undone.
  *
  * @param fwhmRatio median, widths on one scale
+ * @param spread difference of the median ratios of the fainter and of the brighter half, as a share
  * @param fwhmRatioError standard error of it; NaN where absent
  * @param ellipticityChange median, picture minus origin
  */
-record SameStars(Amount fwhmRatio, double fwhmRatioError, Amount ellipticityChange) {
+record SameStars(Amount fwhmRatio, double fwhmRatioError, double spread, Amount ellipticityChange) {
     private static final int FEWEST = 8;
     private static final double LEAST_SNR = 20;
     /** Farthest that the same star may lie from its place, in star widths. */
     private static final double REACH = 0.5;
+    /** Largest spread under which one number holds for all. */
+    private static final double ALIKE = 0.03;
 
     static SameStars absent(String why) {
-        return new SameStars(Amount.absent(why), Double.NaN, Amount.absent(why));
+        return new SameStars(Amount.absent(why), Double.NaN, 0, Amount.absent(why));
     }
 
     /** By how much the picture has its stars wider, in quadrature and in its pixels; 0 where it does not or it is unknown. */
@@ -33,7 +37,8 @@ record SameStars(Amount fwhmRatio, double fwhmRatioError, Amount ellipticityChan
     static SameStars of(List<Star> origin, List<Star> picture, Laying laying) {
         List<Double> ratios = new ArrayList<>();
         List<Double> changes = new ArrayList<>();
-        for (Star star : origin) {
+        for (Star star :
+                origin.stream().sorted(Comparator.comparingDouble(Star::snr)).toList()) {
             if (star.measured() && star.snr() >= LEAST_SNR) {
                 double[] at = laying.onPicture(star);
                 nearest(picture, at, REACH * star.fwhmPx() * laying.scale())
@@ -51,8 +56,29 @@ record SameStars(Amount fwhmRatio, double fwhmRatioError, Amount ellipticityChan
         return new SameStars(
                 Amount.of(Robust.median(all)),
                 Robust.medianError(all),
+                spread(all),
                 Amount.of(Robust.median(
                         changes.stream().mapToDouble(Double::doubleValue).toArray())));
+    }
+
+    /** @param ratios faintest star first */
+    private static double spread(double[] ratios) {
+        int half = ratios.length / 2;
+        double faint = Robust.median(Arrays.copyOf(ratios, half));
+        return Math.abs(faint / Robust.median(Arrays.copyOfRange(ratios, half, ratios.length)) - 1);
+    }
+
+    /** Absent where the width of bright stars changed by another share than that of faint ones. */
+    SameStars alike() {
+        return spread > ALIKE
+                ? new SameStars(
+                        Amount.absent(
+                                "the widths of bright and of faint stars changed by different shares, as they do on"
+                                        + " stretched pictures, so that no one number holds"),
+                        Double.NaN,
+                        spread,
+                        ellipticityChange)
+                : this;
     }
 
     private static Optional<Star> nearest(List<Star> stars, double[] at, double reach) {

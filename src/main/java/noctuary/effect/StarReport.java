@@ -5,7 +5,10 @@ import java.util.Optional;
 import noctuary.stars.Star;
 
 /** What became of stars: their shapes, their light, what is around them; as far as the stretch allows it. */
-record StarReport(SameStars same, Optional<StarFates> fates, Rings rings) {
+record StarReport(SameStars same, Optional<StarFates> fates, double halved, Rings rings, String whyNoFates) {
+    /** Share of the stars near half of their light from which lost and kept mix. */
+    private static final double MANY_HALVED = 0.15;
+
     /** Dark rings of this depth leave no profile to fit a width to, percent of a star's height. */
     private static final double DEEP_PERCENT = 4;
 
@@ -26,12 +29,32 @@ record StarReport(SameStars same, Optional<StarFates> fates, Rings rings) {
             List<Star> after) {
         if (!found.noLight().isEmpty()) {
             Amount absent = Amount.absent(found.noLight());
-            return new StarReport(SameStars.absent(found.noLight()), Optional.empty(), new Rings(absent, absent));
+            return new StarReport(
+                    SameStars.absent(found.noLight()), Optional.empty(), 0, new Rings(absent, absent), found.noLight());
         }
         Rings rings = Rings.of(layers, stars, laying, fwhm);
-        StarFates fates = new FateCount(layers, ground, fwhm).count(stars, after, laying);
+        FateCount count = new FateCount(layers, ground, fwhm);
+        StarFates fates = count.count(stars, after, laying);
         return new StarReport(
-                shapes(stars, after, laying, found, rings, noiseRatio > ROUGH), Optional.of(fates), rings);
+                shapes(stars, after, laying, found, rings, noiseRatio > ROUGH),
+                Optional.of(fates),
+                count.halved(),
+                rings,
+                "");
+    }
+
+    /**
+     * Without what cannot be told in such a field.
+     *
+     * @param stretched whether the origin is a picture and not linear
+     * @param smeared whether light of the stars lies far out of where it was
+     * @param empty whether some of the sky is empty of light
+     */
+    StarReport trusted(Crowding crowding, boolean stretched, boolean empty, boolean smeared) {
+        SameStars shapes = crowding.trusted(stretched ? same.alike() : same);
+        boolean mixed = smeared && fates.isPresent() && halved > MANY_HALVED && (crowding.close() || !empty);
+        return new StarReport(
+                shapes, mixed ? Optional.empty() : fates, halved, rings, mixed ? Crowding.HALVED : whyNoFates);
     }
 
     private static SameStars shapes(

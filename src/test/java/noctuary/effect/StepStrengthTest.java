@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import noctuary.stats.Robust;
+import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -156,6 +157,50 @@ class StepStrengthTest {
         StarFates fates = chain.effect(nebula).fates().orElseThrow();
         assertThat(100.0 * fates.lost() / (fates.lost() + fates.kept()))
                 .isCloseTo(new StepTruth(chain, nebula).lostPercent(), within(5.0));
+    }
+
+    private static final PlantedSky NEBULA = new PlantedSky(31, 64, 20, (x, y) -> 800 * PlantedSky.rippled(x, y, 0.1));
+    private static final PlantedSky CROWDED = new PlantedSky(5, 1225, 7, 60);
+
+    /** Where stars or faint light lie too close, and from a stretched version to the next: right, or absent for that. */
+    @ParameterizedTest
+    @CsvSource({
+        "gaussian 3.0, nebula, BEFORE, asinh",
+        "gaussian 3.0, nebula, AFTER, asinh",
+        "gaussian 3.0, crowded, BEFORE, asinh",
+        "gaussian 3.0, crowded, AFTER, power",
+        "gaussian 1.5, crowded, BEFORE, asinh",
+        "gaussian 1.5, crowded, AFTER, power",
+        "sharpen 0.8 at 1.5, crowded, AFTER, asinh"
+    })
+    void rightOrAbsent(String step, String name, Chain.Order order, String tone) {
+        PlantedSky sky = name.equals("nebula") ? NEBULA : name.equals("crowded") ? CROWDED : SKIES[0];
+        Chain.Tone stretch = tone.equals("asinh") ? Chain.Tone.asinh() : Chain.Tone.power();
+        Chain chain = new Chain(stretch, order, StepRow.named(step));
+        Effect effect = chain.effect(sky);
+        StepTruth truth = new StepTruth(chain, sky);
+        double[] noise = truth.noiseAndCut();
+        String unfair = "pass(es)? for noise|too close to each other";
+        SoftAssertions all = new SoftAssertions();
+        rightOrAbsent(all, "noise 1", effect.noiseRatio(1), noise[0], 0.05 * noise[0], unfair);
+        rightOrAbsent(all, "noise 8", effect.noiseRatio(8), noise[1], 0.05 * noise[1], unfair);
+        double wider = truth.fwhmRatio();
+        String shapes = "too close to each other|different shares|no simple curve|dark rings";
+        rightOrAbsent(all, "width", effect.fwhmRatio(), wider, 0.03 * wider, shapes);
+        Amount lost = effect.fates()
+                .map(f -> Amount.of(100.0 * f.lost() / (f.lost() + f.kept())))
+                .orElse(Amount.absent(effect.whyNot()));
+        rightOrAbsent(all, "lost", lost, truth.lostPercent(), 5, "half of their light");
+        all.assertAll();
+    }
+
+    private static void rightOrAbsent(
+            SoftAssertions all, String what, Amount amount, double expected, double reach, String why) {
+        if (amount.value().isPresent()) {
+            all.assertThat(amount.value().getAsDouble()).as(what).isCloseTo(expected, within(reach));
+        } else {
+            all.assertThat(amount.why()).as(what).containsPattern(why);
+        }
     }
 
     /** Steps that spare the sky between the stars leave its noise as it was, whatever becomes of the stars. */

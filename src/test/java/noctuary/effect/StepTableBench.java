@@ -19,6 +19,9 @@ final class StepTableBench {
     };
 
     private final Map<String, double[]> known = new HashMap<>();
+    /** Given within, given outside and absent, of each head. */
+    private final int[][] kinds = new int[HEADS.length][3];
+
     private int readings;
     private int out;
     private int absent;
@@ -43,7 +46,22 @@ final class StepTableBench {
                 }
             }
         }
+        bench.kinds();
         System.out.printf(Locale.ROOT, "%d readings, %d out, %d absent%n", bench.readings, bench.out, bench.absent);
+    }
+
+    private void kinds() {
+        for (int k = 0; k < HEADS.length; k++) {
+            int[] n = kinds[k];
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-9s given %d, within %d, outside %d, absent %d%n",
+                    HEADS[k],
+                    n[0] + n[1],
+                    n[0],
+                    n[1],
+                    n[2]);
+        }
     }
 
     private static final Map<String, PlantedSky> SKIES = new LinkedHashMap<>();
@@ -87,6 +105,7 @@ final class StepTableBench {
         }
         if (read.value().isEmpty()) {
             absent++;
+            kinds[k][2]++;
             if (!why.contains(read.why())) {
                 why.add(read.why());
             }
@@ -96,6 +115,7 @@ final class StepTableBench {
         double value = read.value().getAsDouble();
         boolean off = off(k, truth, value);
         out += off ? 1 : 0;
+        kinds[k][off ? 1 : 0]++;
         return String.format(Locale.ROOT, " %s %.3f(%.3f)%s", HEADS[k], value, truth, off ? "*" : "");
     }
 
