@@ -55,6 +55,15 @@ public record Entry(
 
     /** The same entry with the lessons it closes. */
     Entry closing(List<String> lessonIds) {
+        return with(lessonIds, html);
+    }
+
+    /** The same entry without its body, which nothing but the words on pages follows from. */
+    Entry wordless() {
+        return with(closes, "");
+    }
+
+    private Entry with(List<String> lessonIds, String body) {
         return new Entry(
                 slug,
                 file,
@@ -73,31 +82,7 @@ public record Entry(
                 versions,
                 lessons,
                 lessonIds,
-                html,
-                attachments);
-    }
-
-    /** The same entry without its body, which nothing but the words on pages follows from. */
-    Entry wordless() {
-        return new Entry(
-                slug,
-                file,
-                folder,
-                title,
-                target,
-                rig,
-                site,
-                date,
-                frames,
-                stack,
-                exposure,
-                guidingRms,
-                lost,
-                changes,
-                versions,
-                lessons,
-                closes,
-                "",
+                body,
                 attachments);
     }
 

@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import noctuary.measure.FrameDraft;
@@ -63,16 +61,7 @@ class IncrementalTest {
 
     private static Map<String, String> site(Path journal) throws Exception {
         Rendering.render(journal, journal.resolve("output"), Progress.SILENT);
-        Map<String, String> files = new TreeMap<>();
-        Path output = journal.resolve("output");
-        try (Stream<Path> all = Files.walk(output)) {
-            for (Path file : all.filter(Files::isRegularFile).toList()) {
-                files.put(
-                        output.relativize(file).toString(),
-                        new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
-            }
-        }
-        return files;
+        return SiteBytes.of(journal.resolve("output"));
     }
 
     private void sameAsAfresh(String after) throws Exception {

@@ -3,12 +3,10 @@ package noctuary.journal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import noctuary.measure.FrameDraft;
 import noctuary.measure.SmallJournal;
@@ -60,16 +58,7 @@ class RewordingTest {
     }
 
     private Map<String, String> site() throws IOException {
-        Map<String, String> files = new TreeMap<>();
-        Path output = root.resolve("output");
-        try (Stream<Path> all = Files.walk(output)) {
-            for (Path file : all.filter(Files::isRegularFile).toList()) {
-                files.put(
-                        output.relativize(file).toString(),
-                        new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
-            }
-        }
-        return files;
+        return SiteBytes.of(root.resolve("output"));
     }
 
     private Object folder() throws IOException {
