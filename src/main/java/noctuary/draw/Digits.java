@@ -5,16 +5,24 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Numbers as text, the same in every locale; halves are rounded away from zero. */
-final class Digits {
+public final class Digits {
     private static final char MINUS = '\u2212';
     private static final char THIN_SPACE = '\u202f';
 
-    /** Hundredths below which, and away from halves by which, binary rounding is that of the decimal number. */
     private static final double LARGE = 1e9;
 
     private static final double NEAR_HALF = 1e-6;
 
     private Digits() {}
+
+    /**
+     * Whether {@code Math.round} gives what rounding of the decimal number gives that stands for the value.
+     *
+     * @param scaled the value's amount in units of its last place; it may be not a number
+     */
+    public static boolean roundsAlike(double scaled) {
+        return scaled < LARGE && Math.abs(scaled - Math.floor(scaled) - 0.5) > NEAR_HALF;
+    }
 
     /** Whether a quantity is there to be drawn: above zero and finite. */
     static boolean isPositive(double value) {
@@ -27,8 +35,7 @@ final class Digits {
             throw new IllegalArgumentException("a coordinate must be finite, not " + value);
         }
         double hundredths = Math.abs(value) * 100;
-        double beyond = hundredths - Math.floor(hundredths);
-        if (hundredths < LARGE && Math.abs(beyond - 0.5) > NEAR_HALF) {
+        if (roundsAlike(hundredths)) {
             return coordinate(value < 0, Math.round(hundredths));
         }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);

@@ -47,11 +47,6 @@ record Ground(List<boolean[]> masks, List<Block> blocks, double smear) {
         return told(SkyLevel.of(blocks));
     }
 
-    /** Median share of a block that is free of star light. */
-    double freeShare() {
-        return Robust.median(blocks.stream().mapToDouble(Block::freeShare).toArray());
-    }
-
     /** Wide masks leave rags of blocks, on which smoothed noise of many pixels is hard to tell. */
     private static List<Block> freer(List<Block> blocks) {
         double middle =

@@ -76,11 +76,11 @@ final class NoiseReport {
 
     /** After resampling only means over many pixels compare: interpolation itself takes noise from small ones. */
     private Amount ratio(int size) {
-        if (blind.isEmpty() && !drowned.isEmpty()) {
-            return Amount.absent(drowned);
-        }
         if (!blind.isEmpty()) {
             return size == 1 ? upper() : Amount.absent(blind);
+        }
+        if (!drowned.isEmpty()) {
+            return Amount.absent(drowned);
         }
         return whole || size == SIZES[SIZES.length - 1]
                 ? Amount.known(after.sigma(size) / before.sigma(size) / stretching.skyGain(), "the origin has no noise")

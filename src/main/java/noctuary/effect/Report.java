@@ -84,17 +84,19 @@ final class Report {
 
     private Effect full(Ends ends, boolean lossy, Amount cut, Stretching found, List<Star> seen) {
         Layers layers = Layers.of(tiles, found.transfer());
-        Ground clear = clear(seen);
+        SameStars same = SameStars.of(from.stars(), seen, laying);
+        Ground clear = clear(same.smear(fwhm));
+        boolean empty = ground.empty();
         NoiseReport noise = new NoiseReport(
                 clear.background(),
-                drowned(clear),
+                drowned(clear, empty),
                 layers,
                 found,
                 dark.mainCutPercent(),
                 laying.way().whole());
         double ratio = noise.scales().get(0).ratio().value().orElse(1);
-        StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, ratio, seen)
-                .trusted(crowding, stretched, ground.empty(), clear.smear() >= MUCH * fwhm);
+        StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, ratio, seen, same)
+                .trusted(crowding, stretched, empty, clear.smear() >= MUCH * fwhm);
         return new Effect(
                 Optional.of(laid()),
                 Optional.of(stretch(found)),
@@ -119,19 +121,18 @@ final class Report {
     }
 
     /** Why what is left of the noise cannot be told from light that lies about; empty when it can. */
-    private String drowned(Ground clear) {
+    private String drowned(Ground clear, boolean empty) {
         if (clear.smear() < MUCH * fwhm || clear.blocks().isEmpty()) {
             return "";
         }
         if (crowding.close()) {
             return Crowding.SMEARED;
         }
-        return ground.empty() ? "" : NoiseReport.FAINT_LIGHT;
+        return empty ? "" : NoiseReport.FAINT_LIGHT;
     }
 
     /** Without the light that a step smeared out of the stars, which would pass for noise. */
-    private Ground clear(List<Star> seen) {
-        double smear = SameStars.smear(from.stars(), seen, laying, fwhm);
+    private Ground clear(double smear) {
         return smear < LITTLE * fwhm ? ground : Ground.of(tiles, from.stars(), laying, fwhm, smear);
     }
 

@@ -29,8 +29,8 @@ record SameStars(Amount fwhmRatio, double fwhmRatioError, double spread, Amount 
     }
 
     /** By how much the picture has its stars wider, in quadrature and in its pixels; 0 where it does not or it is unknown. */
-    static double smear(List<Star> origin, List<Star> picture, Laying laying, double fwhm) {
-        double ratio = of(origin, picture, laying).fwhmRatio().value().orElse(1);
+    double smear(double fwhm) {
+        double ratio = fwhmRatio.value().orElse(1);
         return fwhm * Math.sqrt(Math.max(0, ratio * ratio - 1));
     }
 

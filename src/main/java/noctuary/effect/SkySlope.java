@@ -9,6 +9,8 @@ import java.util.Optional;
  *
  * @param slope share of white for one unit of the origin
  * @param error standard error, as a share of the slope
+ * @param misfit of the kernel, as in {@link KernelFit}
+ * @param noise of a pixel of the origin about its sky
  */
 record SkySlope(double slope, double error, double misfit, double noise) {
     private static final int MOST_PATCHES = 400;

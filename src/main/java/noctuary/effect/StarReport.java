@@ -26,7 +26,8 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
             double fwhm,
             Stretching found,
             double noiseRatio,
-            List<Star> after) {
+            List<Star> after,
+            SameStars same) {
         if (!found.noLight().isEmpty()) {
             Amount absent = Amount.absent(found.noLight());
             return new StarReport(
@@ -36,11 +37,7 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
         FateCount count = new FateCount(layers, ground, fwhm);
         StarFates fates = count.count(stars, after, laying);
         return new StarReport(
-                shapes(stars, after, laying, found, rings, noiseRatio > ROUGH),
-                Optional.of(fates),
-                count.halved(),
-                rings,
-                "");
+                shapes(same, found, rings, noiseRatio > ROUGH), Optional.of(fates), count.halved(), rings, "");
     }
 
     /**
@@ -57,14 +54,13 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
                 shapes, mixed ? Optional.empty() : fates, halved, rings, mixed ? Crowding.HALVED : whyNoFates);
     }
 
-    private static SameStars shapes(
-            List<Star> stars, List<Star> after, Laying laying, Stretching found, Rings rings, boolean rough) {
+    private static SameStars shapes(SameStars same, Stretching found, Rings rings, boolean rough) {
         if (!found.noShapes().isEmpty()) {
             return SameStars.absent(found.noShapes());
         }
         return rings.darkPercent().value().orElse(rough ? Double.POSITIVE_INFINITY : 0)
                         > (found.stepAfter() ? DEEP_AFTER_PERCENT : DEEP_PERCENT)
                 ? SameStars.absent("dark rings around the stars leave no profile to fit a width to")
-                : SameStars.of(stars, after, laying);
+                : same;
     }
 }

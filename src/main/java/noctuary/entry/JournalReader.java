@@ -92,23 +92,23 @@ final class JournalReader {
     /** Of the note in one branch of {@code entries}. */
     Optional<NoteWords> again(Path branch) {
         SettingsReader settings = SettingsReader.read(root.resolve("entries"), files, ledger);
-        files.in("rigs").forEach(this::rigPage);
+        List<NoteFiles.Found> rigFiles = files.in("rigs");
+        List<NoteFiles.Found> siteFiles = files.in("sites");
         List<NoteFiles.Found> entryFiles = files.entries();
+        rigFiles.forEach(this::rigPage);
         entryFiles.forEach(this::page);
         List<NoteFiles.Found> wanted = entryFiles.stream()
                 .filter(found -> looks.branch(found.file()).equals(Optional.of(branch)))
                 .toList();
-        return new EntryNotes(files, root, looks, pages, settings, names("rigs"), names("sites"), memo)
+        return new EntryNotes(files, root, looks, pages, settings, names(rigFiles), names(siteFiles), memo)
                 .read(wanted).stream()
                         .findFirst()
                         .map(n -> new NoteWords(
                                 n.entry().slug(), n.facts(), n.entry().html()));
     }
 
-    private Set<String> names(String folder) {
-        return files.in(folder).stream()
-                .map(NoteFiles.Found::name)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
+    private static Set<String> names(List<NoteFiles.Found> found) {
+        return found.stream().map(NoteFiles.Found::name).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private void rigPage(NoteFiles.Found found) {

@@ -25,6 +25,9 @@ final class NoteFiles {
     private static final String ENDING = ".md";
     private static final String ENTRY = "entry.md";
     private static final Set<String> NO_NOTES = Set.of("readme.md");
+    /** Folders of {@code entries} that hold other notes. */
+    private static final Set<String> OTHERS = Set.of("rigs", "sites");
+
     private static final int DEEPEST = 4;
 
     private final Path root;
@@ -63,7 +66,7 @@ final class NoteFiles {
         var names = new UniqueNames();
         for (Path file : children(entries)) {
             String name = file.getFileName().toString();
-            if (Files.isDirectory(file) && !name.equals("rigs") && !name.equals("sites")) {
+            if (Files.isDirectory(file) && !OTHERS.contains(name)) {
                 folder(file, names, found);
             } else if (isNote(file)) {
                 add(stem(file), file, entries, names, found);
@@ -73,6 +76,16 @@ final class NoteFiles {
         }
         found.sort(Comparator.comparing(Found::name));
         return found;
+    }
+
+    /** Whether an entry's note is looked for at a place in {@code entries}, told by the place alone. */
+    static boolean isEntry(Path place) {
+        String top = place.getName(0).toString();
+        return switch (place.getNameCount()) {
+            case 1 -> top.endsWith(ENDING);
+            case 2 -> place.endsWith(ENTRY) && !OTHERS.contains(top) && !top.equals("..");
+            default -> false;
+        };
     }
 
     private void folder(Path folder, UniqueNames names, List<Found> found) {

@@ -2,7 +2,6 @@ package noctuary.entry;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.Set;
 import noctuary.keep.Branches;
 import noctuary.keep.Memo;
 
@@ -13,8 +12,6 @@ import noctuary.keep.Memo;
  * @param html as in {@link Entry}
  */
 public record NoteWords(String slug, String facts, String html) {
-    private static final String NOTE = "entry.md";
-
     /**
      * Of the note in one branch of {@code entries}, read again by itself; empty when there is none.
      *
@@ -26,11 +23,6 @@ public record NoteWords(String slug, String facts, String html) {
 
     /** Whether an entry's note is looked for at a place in {@code entries}. */
     public static boolean isNote(Path place) {
-        String top = place.getName(0).toString();
-        return switch (place.getNameCount()) {
-            case 1 -> top.endsWith(".md");
-            case 2 -> place.endsWith(NOTE) && !Set.of("rigs", "sites", "..").contains(top);
-            default -> false;
-        };
+        return NoteFiles.isEntry(place);
     }
 }

@@ -50,17 +50,22 @@ record Render(Path root, Path output, Branches looks, String rest) {
         ShownFiles.of(root, output).forget(files.get().keySet());
         Rendering.Outcome told = before.outcome();
         var outcome = new Rendering.Outcome(told.entries(), told.files(), 0, false, told.problems());
-        String site = Standing.site(output);
-        new Standing(read(), before.trail(), site, outcome).keep(Places.standing(root, output));
+        String site = keep(before.trail(), outcome);
         wording.get().seen(looks, site).keep(words());
         return Optional.of(outcome);
     }
 
     /** Leaves a whole site to the next render. */
     void keep(Journal journal, List<DrawnEntry> entries, Rendering.Outcome outcome) {
-        String site = Standing.site(output);
-        new Standing(read(), journal.trail(), site, outcome).keep(Places.standing(root, output));
+        String site = keep(journal.trail(), outcome);
         Wording.of(site, rest, journal, entries).keep(words());
+    }
+
+    /** What the site looks like now, which is left too. */
+    private String keep(Map<Path, String> trail, Rendering.Outcome outcome) {
+        String site = Standing.site(output);
+        new Standing(read(), trail, site, outcome).keep(Places.standing(root, output));
+        return site;
     }
 
     private String read() {

@@ -43,17 +43,20 @@ record Rewording(Path root, Path output, Wording before) {
 
     /** The branch whose note changed, when it is the only one, nothing else did, and nobody leans on it. */
     private Optional<Path> changed(Branches looks) {
-        boolean samePlaces = looks.trouble().isEmpty()
+        boolean sameBesides = looks.trouble().isEmpty()
                 && looks.digests().keySet().equals(before.branches().keySet())
                 && looks.besides().equals(before.besides());
+        if (!sameBesides || leanedOn(looks.folder())) {
+            return Optional.empty();
+        }
         List<Path> changed = looks.digests().entrySet().stream()
                 .filter(e -> !e.getValue().equals(before.branches().get(e.getKey())))
                 .map(e -> looks.folder().resolve(e.getKey()))
                 .toList();
-        boolean apart = !before.leanedOn().contains(looks.folder().toString());
-        return samePlaces && apart && changed.size() == 1
-                ? Optional.of(changed.get(0))
-                        .filter(branch -> !before.leanedOn().contains(branch.toString()))
-                : Optional.empty();
+        return changed.size() == 1 && !leanedOn(changed.get(0)) ? Optional.of(changed.get(0)) : Optional.empty();
+    }
+
+    private boolean leanedOn(Path place) {
+        return before.leanedOn().contains(place.toString());
     }
 }

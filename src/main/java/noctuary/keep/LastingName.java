@@ -3,9 +3,7 @@ package noctuary.keep;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import org.apache.commons.codec.digest.DigestUtils;
 
 /**
  * A word that stands for a text in what outlives this program: measurements of thousands of frames are found again by
@@ -19,10 +17,6 @@ public final class LastingName {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         ByteBuffer all = ByteBuffer.allocate(Long.BYTES + bytes.length).order(ByteOrder.LITTLE_ENDIAN);
         all.putLong(bytes.length).put(bytes);
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(all.array()));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return DigestUtils.sha256Hex(all.array());
     }
 }

@@ -2,6 +2,7 @@ package noctuary.site;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import noctuary.draw.Digits;
 import noctuary.fact.Quantity;
 import noctuary.fact.Unit;
 
@@ -10,10 +11,6 @@ final class Numerals {
     private static final char NO_BREAK_SPACE = '\u00a0';
     private static final char MINUS = '\u2212';
 
-    /** Below {@link #LARGE}, and that far from halves, binary rounding is that of the decimal number. */
-    private static final double LARGE = 1e9;
-
-    private static final double NEAR_HALF = 1e-6;
     private static final long[] TENS = {1, 10, 100, 1_000, 10_000};
 
     private Numerals() {}
@@ -21,7 +18,7 @@ final class Numerals {
     /** Halves are rounded away from zero, as the shortest decimal number that stands for the value has them. */
     static String fixed(double value, int decimals) {
         double scaled = decimals < TENS.length ? Math.abs(value) * TENS[decimals] : Double.NaN;
-        if (scaled < LARGE && Math.abs(scaled - Math.floor(scaled) - 0.5) > NEAR_HALF) {
+        if (Digits.roundsAlike(scaled)) {
             return fixed(value < 0, Math.round(scaled), decimals);
         }
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
