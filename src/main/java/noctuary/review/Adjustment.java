@@ -1,6 +1,7 @@
 package noctuary.review;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -53,7 +54,7 @@ record Adjustment(StudentTest shift, double p, List<Influence> taken) {
                 column(units, u -> scale.of(u.night().value())),
                 column(units, u -> u.after() ? 1 : 0),
                 taken.stream().map(i -> conditions(units, i)).toArray(double[][]::new),
-                units.stream().mapToInt(design::block).toArray(),
+                design.places(),
                 SEED);
         return new Adjustment(shift, Math.max(shift.p(), relabelled), taken);
     }
@@ -66,8 +67,12 @@ record Adjustment(StudentTest shift, double p, List<Influence> taken) {
         for (Influence influence : taken) {
             columns.add(conditions(units, influence));
         }
-        for (List<Unit> block : design.blocks().subList(1, design.blocks().size())) {
-            columns.add(column(units, u -> block.contains(u) ? 1 : 0));
+        int[] places = design.places();
+        for (int i = 1; i < design.blocks().size(); i++) {
+            int block = i;
+            columns.add(Arrays.stream(places)
+                    .mapToDouble(place -> place == block ? 1 : 0)
+                    .toArray());
         }
         return Regression.find(column(units, u -> scale.of(u.night().value())), columns.toArray(double[][]::new));
     }

@@ -13,22 +13,15 @@ import noctuary.stats.ShiftTest;
 /**
  * One measure, compared, before it is known what the measures together allow to be said.
  *
- * @param adjusted with the conditions that the measure follows first, as many as the nights afford
  * @param needed conditions to take out before a verdict
  */
 record Candidate(
-        MeasureNights nights,
-        Scale scale,
-        Ground ground,
-        Design design,
-        Optional<ShiftTest> test,
-        Optional<Adjustment> adjusted,
-        List<Influence> needed) {
+        MeasureNights nights, Scale scale, Ground ground, Design design, Tested tested, List<Influence> needed) {
     static final double LEVEL = 0.95;
 
     private static final long SEED = 20_260_101;
 
-    static Candidate of(Set<Influence> changed, MeasureNights nights) {
+    static Candidate of(Set<Influence> changed, MeasureNights nights, Tested.Before before) {
         Scale scale = Scale.of(nights);
         Measure measure = nights.measure();
         Ground ground = Ground.of(changed, nights);
@@ -36,7 +29,7 @@ record Candidate(
         List<Unit> units = merging.units(ground.before(), ground.after());
         Design design = Design.of(measure, ground.apart(), units, merging);
         if (design.blocks().isEmpty()) {
-            return new Candidate(nights, scale, ground, design, Optional.empty(), Optional.empty(), List.of());
+            return new Candidate(nights, scale, ground, design, Tested.NOTHING, List.of());
         }
         List<Influence> conditions = Adjustment.candidates(measure, design);
         List<Influence> needed = conditions.stream().filter(measure::follows).toList();
@@ -44,20 +37,27 @@ record Candidate(
         while (!Adjustment.affords(design, taken.size())) {
             taken.remove(taken.size() - 1);
         }
-        return new Candidate(
+        List<Influence> out = needed.isEmpty() || !taken.containsAll(needed) ? taken : needed;
+        Tested tested = before.of(
                 nights,
-                scale,
-                ground,
-                design,
-                Optional.of(ShiftTest.of(design.blocks(scale), LEVEL, SEED)),
-                Adjustment.of(design, scale, needed.isEmpty() || !taken.containsAll(needed) ? taken : needed),
-                needed);
+                () -> new Tested(
+                        Optional.of(ShiftTest.of(design.blocks(scale), LEVEL, SEED)),
+                        Adjustment.of(design, scale, out)));
+        return new Candidate(nights, scale, ground, design, tested, needed);
+    }
+
+    Optional<ShiftTest> test() {
+        return tested.test();
+    }
+
+    Optional<Adjustment> adjusted() {
+        return tested.adjusted();
     }
 
     /** Whether the adjusted shift is the one to go by. */
     boolean decides() {
         return !needed.isEmpty()
-                && adjusted.filter(a -> a.taken().containsAll(needed)).isPresent();
+                && adjusted().filter(a -> a.taken().containsAll(needed)).isPresent();
     }
 
     /** Whether the shift to go by is free of what the measure follows. */
@@ -67,7 +67,9 @@ record Candidate(
 
     /** Two-sided, of the shift to go by. */
     double p() {
-        return decides() ? adjusted.orElseThrow().p() : test.map(ShiftTest::p).orElse(1.0);
+        return decides()
+                ? adjusted().orElseThrow().p()
+                : test().map(ShiftTest::p).orElse(1.0);
     }
 
     double smallestP() {
@@ -124,7 +126,7 @@ record Candidate(
     }
 
     Optional<Shift> plain() {
-        return test.map(t -> scale.shift(
+        return test().map(t -> scale.shift(
                 HodgesLehmann.shift(design.blocks(scale)),
                 t.low(),
                 t.high(),
@@ -134,12 +136,13 @@ record Candidate(
     }
 
     Optional<Shift> adjustedShift() {
-        return adjusted.map(a -> scale.shift(
-                a.shift().difference(),
-                a.shift().low(),
-                a.shift().high(),
-                LEVEL,
-                a.p(),
-                middle(false).orElseThrow()));
+        return adjusted()
+                .map(a -> scale.shift(
+                        a.shift().difference(),
+                        a.shift().low(),
+                        a.shift().high(),
+                        LEVEL,
+                        a.p(),
+                        middle(false).orElseThrow()));
     }
 }

@@ -111,12 +111,11 @@ record Design(List<List<Unit>> nights, List<List<Unit>> blocks) {
         return blocks.stream().flatMap(List::stream);
     }
 
-    /** Number of the block that holds a unit. */
-    int block(Unit unit) {
+    /** Number of the block that holds each of the units, in their order. */
+    int[] places() {
         return IntStream.range(0, blocks.size())
-                .filter(i -> blocks.get(i).contains(unit))
-                .findFirst()
-                .orElseThrow();
+                .flatMap(i -> blocks.get(i).stream().mapToInt(unit -> i))
+                .toArray();
     }
 
     /** The smallest p that these numbers allow; 1 without nights on both sides. */

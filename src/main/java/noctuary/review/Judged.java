@@ -20,13 +20,21 @@ record Judged(List<MeasureReview> measures) {
         return Asked.PACKING.digest(new Asked(changed.stream().sorted().toList(), measures));
     }
 
+    /** What follows from one measure's nights, whatever the others are. */
+    static String key(Set<Influence> changed, MeasureNights nights) {
+        return key(changed, List.of(nights));
+    }
+
     /**
      * As {@link Judgement#of}, from {@code memo} where it was asked before.
      *
      * @param key as {@link #key} gives it for the same
+     * @param change id of what the nights lie around
      */
-    static List<MeasureReview> of(String key, Set<Influence> changed, List<MeasureNights> measures, Memo memo) {
-        return memo.recall(KIND, PACKING, key, () -> new Judged(Judgement.of(changed, measures)))
+    static List<MeasureReview> of(
+            String key, String change, Set<Influence> changed, List<MeasureNights> measures, Memo memo) {
+        Tested.Before before = Tested.kept(memo, change, changed);
+        return memo.recall(KIND, PACKING, key, () -> new Judged(Judgement.of(changed, measures, before)))
                 .measures();
     }
 

@@ -34,8 +34,12 @@ public final class Judgement {
      * @param measures compared together
      */
     public static List<MeasureReview> of(Set<Influence> changed, List<MeasureNights> measures) {
+        return of(changed, measures, Tested.Before.NOTHING);
+    }
+
+    static List<MeasureReview> of(Set<Influence> changed, List<MeasureNights> measures, Tested.Before before) {
         List<Candidate> all =
-                measures.stream().map(m -> Candidate.of(changed, m)).toList();
+                measures.stream().map(m -> Candidate.of(changed, m, before)).toList();
         List<Candidate> open = all.stream().filter(Judgement::isOpen).toList();
         double[] weights = weights(open);
         boolean[] testable = Family.testable(

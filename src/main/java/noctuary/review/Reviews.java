@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -127,8 +128,9 @@ public final class Reviews {
     private KeptReview worked(Change change, List<DepthPair> pairs) {
         Evidence evidence =
                 change.kind() == ChangeKind.CHOICE ? ChoiceEvidence.of(change, versions) : Evidence.of(change, pairs);
-        String verdicts = Judged.key(change.kind().changes(), evidence.measures());
-        List<MeasureReview> measures = Judged.of(verdicts, change.kind().changes(), evidence.measures(), memo);
+        Set<Influence> changed = change.kind().changes();
+        String verdicts = Judged.key(changed, evidence.measures());
+        List<MeasureReview> measures = Judged.of(verdicts, change.id(), changed, evidence.measures(), memo);
         return new KeptReview(
                 verdicts,
                 measures,

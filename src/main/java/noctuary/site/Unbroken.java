@@ -58,10 +58,18 @@ final class Unbroken {
      */
     static void join(char[] html, int length) {
         int at = 0;
+        int from = 0;
         while (at < length) {
-            int tag = find('<', html, at, length);
-            join(html, at, tag);
-            at = tag == length ? length : afterTag(html, tag, length);
+            char c = html[at];
+            if (c == '<') {
+                at = afterTag(html, at, length);
+                from = at;
+            } else {
+                if (c == ' ' && at > from && joins(html, at, length)) {
+                    html[at] = NO_BREAK_SPACE;
+                }
+                at++;
+            }
         }
     }
 
@@ -79,7 +87,7 @@ final class Unbroken {
             return end + 1;
         }
         int close = find('<', html, end, length);
-        while (close < length && !(isAt("/" + name, html, close + 1, length))) {
+        while (close < length && !isEndOf(name, html, close + 1, length)) {
             close = find('<', html, close + 1, length);
         }
         return close;
@@ -96,6 +104,10 @@ final class Unbroken {
             }
         }
         return "";
+    }
+
+    private static boolean isEndOf(String name, char[] html, int from, int length) {
+        return from < length && html[from] == '/' && isAt(name, html, from + 1, length);
     }
 
     private static boolean isAt(String word, char[] html, int from, int length) {
@@ -119,24 +131,31 @@ final class Unbroken {
         return at;
     }
 
-    private static void join(char[] text, int from, int to) {
-        for (int i = from + 1; i < to - 1; i++) {
-            if (text[i] == ' ' && (text[i - 1] == '±' || isDigit(text[i - 1]) && isUnit(text, i + 1, to))) {
-                text[i] = NO_BREAK_SPACE;
-            }
-        }
+    /** Whether the space stands before a unit or behind the sign of an error. */
+    private static boolean joins(char[] text, int space, int length) {
+        char before = text[space - 1];
+        return before == '±' && space + 1 < length && text[space + 1] != '<'
+                || isDigit(before) && isUnit(text, space + 1, length);
     }
 
-    private static boolean isUnit(char[] text, int from, int to) {
+    private static boolean isUnit(char[] text, int from, int length) {
         int end = from;
-        while (end < to && end - from <= LONGEST_UNIT && !isEnd(text[end])) {
+        while (end < length && end - from <= LONGEST_UNIT && !isEnd(text[end])) {
             end++;
         }
         return UNITS.contains(new String(text, from, end - from));
     }
 
     private static boolean isEnd(char c) {
-        return c == ' ' || c == '\n' || c == '.' || c == ',' || c == ';' || c == ':' || c == ')' || c == NO_BREAK_SPACE;
+        return c == '<'
+                || c == ' '
+                || c == '\n'
+                || c == '.'
+                || c == ','
+                || c == ';'
+                || c == ':'
+                || c == ')'
+                || c == NO_BREAK_SPACE;
     }
 
     private static boolean isDigit(char c) {

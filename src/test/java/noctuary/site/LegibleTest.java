@@ -2,6 +2,7 @@ package noctuary.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 
 /** Which characters are errors: HTML Living Standard, section 13.2.3.5, preprocessing the input stream. */
@@ -19,6 +20,6 @@ class LegibleTest {
 
     private static String text(String before) {
         char[] text = before.toCharArray();
-        return new String(text, 0, Legible.mend(text, text.length));
+        return StandardCharsets.UTF_8.decode(Legible.utf8(text, text.length)).toString();
     }
 }
