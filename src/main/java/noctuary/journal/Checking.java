@@ -13,6 +13,6 @@ public final class Checking {
 
     public static Outcome check(Path root, Progress progress) {
         Survey survey = Survey.of(root, Places.entries(root), progress);
-        return new Outcome(survey.entries().size(), survey.problems());
+        return new Outcome(survey.gathered().entries().size(), survey.problems());
     }
 }

@@ -7,23 +7,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
 import noctuary.keep.Branches;
 import noctuary.measure.EntrySheet;
-import noctuary.measure.ShownFile;
-import noctuary.measure.TargetSheet;
 import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
+import noctuary.review.Review;
 import noctuary.site.Abreast;
 import noctuary.site.DrawnEntry;
 import noctuary.site.Former;
 import noctuary.site.SiteContent;
-import noctuary.site.SiteContent.Picture;
-import noctuary.site.SiteContent.Sky;
 import noctuary.site.SiteWriter;
 
 /** A journal to its site. */
@@ -85,67 +81,92 @@ public final class Rendering {
             throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
-            Survey survey = Survey.of(root, looks, progress);
+            Gathering gathered = Gathering.of(root, looks, progress);
             Path draft = publication.draft();
-            Map<String, List<VersionSheet>> versions = versions(survey, root, progress);
-            Attachments.Published attached = Attachments.publish(survey.journal(), draft, former);
-            SiteContent content = new SiteContent(
-                    survey.journal(),
-                    survey.entries(),
-                    survey.rigs(),
-                    survey.targets(),
-                    survey.reviews(e -> versions.getOrDefault(e.entry().slug(), List.of()))
-                            .all(),
-                    survey.advice(),
-                    pictures(survey, new PictureShelf(Places.cache(root), draft, survey.files()), progress),
-                    versions,
-                    skies(survey, new SameSky(Places.cache(root), draft, survey.files(), survey.memo()), progress),
-                    attached.unshown());
-            List<DrawnEntry> drawn = SiteWriter.write(content, Places.ownTemplates(root), draft, former, survey.memo());
-            List<Problem> problems = new ArrayList<>(survey.problems());
-            problems.addAll(unreadable(survey));
+            Map<String, List<VersionSheet>> versions = versions(gathered, root, progress);
+            Attachments.Published attached = Attachments.publish(gathered.journal(), draft, former);
+            Parts parts = parts(gathered, versions, Places.cache(root), draft, progress);
+            SiteContent content = parts.content(gathered, versions, attached.unshown());
+            List<DrawnEntry> drawn =
+                    SiteWriter.write(content, Places.ownTemplates(root), draft, former, gathered.memo());
+            List<Problem> problems = new ArrayList<>(parts.survey().problems());
+            problems.addAll(unreadable(gathered));
             problems.addAll(attached.problems());
             publication.publish();
-            survey.memo().save();
-            int files = survey.entries().stream()
-                    .mapToInt(
-                            e -> e.entry().frames().size() + (e.entry().stack().isPresent() ? 1 : 0))
-                    .sum();
-            files += images(survey).size();
-            return new Site(
-                    survey.journal(),
-                    drawn,
-                    new Outcome(survey.entries().size(), files, survey.files().measuredNow(), false, problems));
+            gathered.memo().save();
+            return new Site(gathered.journal(), drawn, outcome(gathered, problems));
         } finally {
             publication.abandon();
         }
     }
 
+    private record Parts(Survey survey, List<Review> reviews, SitePictures pictures) {
+        SiteContent content(Gathering gathered, Map<String, List<VersionSheet>> versions, Map<String, String> unshown) {
+            return new SiteContent(
+                    gathered.journal(),
+                    gathered.entries(),
+                    gathered.rigs(),
+                    gathered.targets(),
+                    reviews,
+                    survey.advice(),
+                    pictures.entries(),
+                    versions,
+                    pictures.skies(),
+                    unshown);
+        }
+    }
+
+    /** To put pictures into a site is mostly waiting for the disk, so what follows from the numbers is found meanwhile. */
+    private static Parts parts(
+            Gathering gathered, Map<String, List<VersionSheet>> versions, Path cache, Path draft, Progress progress)
+            throws IOException {
+        AtomicReference<Survey> survey = new AtomicReference<>();
+        AtomicReference<List<Review>> reviews = new AtomicReference<>();
+        AtomicReference<SitePictures> pictures = new AtomicReference<>();
+        Abreast.run(List.of(
+                () -> {
+                    survey.set(Survey.of(gathered));
+                    reviews.set(survey.get()
+                            .reviews(e -> versions.getOrDefault(e.entry().slug(), List.of()))
+                            .all());
+                },
+                () -> pictures.set(SitePictures.put(gathered, cache, draft, progress))));
+        return new Parts(survey.get(), reviews.get(), pictures.get());
+    }
+
+    private static Outcome outcome(Gathering gathered, List<Problem> problems) {
+        int files = gathered.entries().stream()
+                .mapToInt(e -> e.entry().frames().size() + (e.entry().stack().isPresent() ? 1 : 0))
+                .sum();
+        files += images(gathered).size();
+        return new Outcome(gathered.entries().size(), files, gathered.files().measuredNow(), false, problems);
+    }
+
     /** Pictures are measured two at a time like frames, then compared one after the other. */
-    private static Map<String, List<VersionSheet>> versions(Survey survey, Path root, Progress progress) {
-        List<Path> images = images(survey);
-        survey.files().measure(images, done -> {
+    private static Map<String, List<VersionSheet>> versions(Gathering gathered, Path root, Progress progress) {
+        List<Path> images = images(gathered);
+        gathered.files().measure(images, done -> {
             progress.at("measuring pictures", done, images.size());
-            progress.measured(survey.files().measuredNow());
+            progress.measured(gathered.files().measuredNow());
         });
-        VersionSheets sheets = new VersionSheets(survey.files(), Places.cache(root));
+        VersionSheets sheets = new VersionSheets(gathered.files(), Places.cache(root));
         Map<String, List<VersionSheet>> all = new LinkedHashMap<>();
         int done = 0;
-        for (EntrySheet sheet : survey.entries()) {
+        for (EntrySheet sheet : gathered.entries()) {
             all.put(sheet.entry().slug(), sheets.of(sheet.entry()));
-            progress.at("comparing versions", ++done, survey.entries().size());
+            progress.at("comparing versions", ++done, gathered.entries().size());
         }
         return all;
     }
 
     /** Pictures that the notes name and that cannot be read. */
-    private static List<Problem> unreadable(Survey survey) {
+    private static List<Problem> unreadable(Gathering gathered) {
         List<Problem> problems = new ArrayList<>();
-        for (EntrySheet sheet : survey.entries()) {
+        for (EntrySheet sheet : gathered.entries()) {
             for (Entry.Version version : sheet.entry().versions()) {
                 version.image()
-                        .filter(image -> !survey.files().of(image).readable())
-                        .ifPresent(image -> survey.files().of(image).troubles().stream()
+                        .filter(image -> !gathered.files().of(image).readable())
+                        .ifPresent(image -> gathered.files().of(image).troubles().stream()
                                 .map(t -> Problem.fault(
                                         sheet.entry().file(), "version " + version.name(), t.what(), t.hint()))
                                 .forEach(problems::add));
@@ -154,72 +175,11 @@ public final class Rendering {
         return problems;
     }
 
-    private static List<Path> images(Survey survey) {
-        return survey.entries().stream()
+    private static List<Path> images(Gathering gathered) {
+        return gathered.entries().stream()
                 .flatMap(sheet -> sheet.entry().versions().stream())
                 .flatMap(version -> version.image().stream())
                 .distinct()
                 .toList();
-    }
-
-    private static Map<String, Map<String, Picture>> pictures(Survey survey, PictureShelf shelf, Progress progress)
-            throws IOException {
-        Map<String, Map<String, Picture>> all = new ConcurrentHashMap<>();
-        List<Abreast.Job> jobs = new ArrayList<>();
-        AtomicInteger done = new AtomicInteger();
-        for (EntrySheet sheet : survey.entries()) {
-            jobs.add(() -> {
-                all.put(sheet.entry().slug(), pictures(sheet, shelf));
-                progress.at("drawing", done.incrementAndGet(), survey.entries().size());
-            });
-        }
-        Abreast.run(jobs);
-        return all;
-    }
-
-    private static Map<String, Picture> pictures(EntrySheet sheet, PictureShelf shelf) throws IOException {
-        Map<String, Picture> pictures = new LinkedHashMap<>();
-        Entry entry = sheet.entry();
-        String folder = "entries/" + entry.slug();
-        if (sheet.shownFile().isPresent()) {
-            ShownFile shown = sheet.shownFile().get();
-            put(
-                    pictures,
-                    "stack",
-                    shown.content().isEmpty()
-                            ? shelf.show(shown.path(), folder, "stack")
-                            : shelf.show(shown.path(), shown.content(), folder, "stack"));
-        }
-        int n = 0;
-        for (Entry.Version version : entry.versions()) {
-            n++;
-            if (version.image().isPresent()) {
-                put(pictures, version.name(), shelf.show(version.image().get(), folder, "version-" + n));
-            }
-        }
-        return pictures;
-    }
-
-    private static Map<String, Sky> skies(Survey survey, SameSky sameSky, Progress progress) throws IOException {
-        Map<String, EntrySheet> entries = new LinkedHashMap<>();
-        survey.entries().forEach(sheet -> entries.put(sheet.entry().slug(), sheet));
-        Map<String, Sky> skies = new ConcurrentHashMap<>();
-        List<Abreast.Job> jobs = new ArrayList<>();
-        AtomicInteger done = new AtomicInteger();
-        for (TargetSheet target : survey.targets()) {
-            jobs.add(() -> {
-                sameSky.of(target, entries).ifPresent(sky -> skies.put(target.id(), sky));
-                progress.at(
-                        "laying attempts on each other",
-                        done.incrementAndGet(),
-                        survey.targets().size());
-            });
-        }
-        Abreast.run(jobs);
-        return skies;
-    }
-
-    private static void put(Map<String, Picture> pictures, String name, Optional<Picture> picture) {
-        picture.ifPresent(p -> pictures.put(name, p));
     }
 }

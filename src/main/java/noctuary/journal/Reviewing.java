@@ -34,7 +34,7 @@ public final class Reviewing {
      */
     public static Outcome change(Path root, String id, Progress progress) throws RefusedException {
         Survey survey = Survey.of(root, Places.entries(root), progress);
-        return outcome(survey, new Reviewing(survey.journal(), reviews(survey, root)).change(id));
+        return outcome(survey, new Reviewing(survey.gathered().journal(), reviews(survey, root)).change(id));
     }
 
     /**
@@ -44,11 +44,12 @@ public final class Reviewing {
      */
     public static Outcome between(Path root, String before, String after, Progress progress) throws RefusedException {
         Survey survey = Survey.of(root, Places.entries(root), progress);
-        return outcome(survey, new Reviewing(survey.journal(), reviews(survey, root)).between(before, after));
+        return outcome(
+                survey, new Reviewing(survey.gathered().journal(), reviews(survey, root)).between(before, after));
     }
 
     private static Reviews reviews(Survey survey, Path root) {
-        VersionSheets versions = new VersionSheets(survey.files(), Places.cache(root));
+        VersionSheets versions = new VersionSheets(survey.gathered().files(), Places.cache(root));
         return survey.reviews(sheet -> versions.of(sheet.entry()));
     }
 

@@ -15,18 +15,18 @@ final class RecordModel implements TemplateHashModel {
     private static final Map<Class<?>, Map<String, Method>> COMPONENTS = new ConcurrentHashMap<>();
 
     private final Record values;
+    private final Map<String, Method> components;
     private final ObjectWrapper wrapper;
 
     RecordModel(Record values, ObjectWrapper wrapper) {
         this.values = values;
+        this.components = componentsOf(values.getClass());
         this.wrapper = wrapper;
     }
 
     @Override
     public TemplateModel get(String name) throws TemplateModelException {
-        Method accessor = COMPONENTS
-                .computeIfAbsent(values.getClass(), RecordModel::components)
-                .get(name);
+        Method accessor = components.get(name);
         if (accessor == null) {
             return null;
         }
@@ -40,6 +40,12 @@ final class RecordModel implements TemplateHashModel {
     @Override
     public boolean isEmpty() {
         return false;
+    }
+
+    /** Asks first, because to compute if absent may wait for another thread even where it is present. */
+    private static Map<String, Method> componentsOf(Class<?> type) {
+        Map<String, Method> known = COMPONENTS.get(type);
+        return known != null ? known : COMPONENTS.computeIfAbsent(type, RecordModel::components);
     }
 
     private static Map<String, Method> components(Class<?> type) {
