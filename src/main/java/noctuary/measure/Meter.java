@@ -24,7 +24,7 @@ import noctuary.stars.StarField;
 /** Measures one file, frame or picture; never throws for what is in it. */
 public final class Meter {
     /** Raised whenever the same pixels give other numbers than before, so that cached ones are not believed. */
-    public static final String ENGINE = "9";
+    public static final String ENGINE = "10";
 
     private static final List<String> PICTURES = List.of(".png", ".jpg", ".jpeg", ".tif", ".tiff");
 

@@ -23,6 +23,13 @@ final class BackgroundRows {
         float at(int column) {
             return upper[column] + t * change[column];
         }
+
+        /** {@code residual} becomes {@code line}, which is (part of) the row, without its background. */
+        void subtract(float[] line, float[] residual) {
+            for (int x = 0; x < upper.length; x++) {
+                residual[x] = line[x] - (upper[x] + t * change[x]);
+            }
+        }
     }
 
     Line line(int y) {
@@ -33,17 +40,6 @@ final class BackgroundRows {
         double from = lattice.middleY(cellRow);
         float t = lattice.rows() == 1 ? 0 : (float) ((y - from) / (lattice.middleY(cellRow + 1) - from));
         return new Line(upper[y % lattice.stride()], change[y % lattice.stride()], t);
-    }
-
-    /** {@code residual} becomes {@code line}, which is (part of) row {@code y}, without its background. */
-    void subtract(int y, float[] line, float[] residual) {
-        Line background = line(y);
-        float[] base = background.upper;
-        float[] slope = background.change;
-        float t = background.t;
-        for (int x = 0; x < base.length; x++) {
-            residual[x] = line[x] - (base[x] + t * slope[x]);
-        }
     }
 
     private void expand(int cellRow) {

@@ -66,15 +66,22 @@ final class CellRow {
     }
 
     private void sample(float[] line, int phaseRow, int column, int stepX) {
-        int stride = lattice.stride();
-        for (int x = lattice.left(column); x < lattice.left(column + 1); x += stepX) {
-            for (int dx = x; dx < Math.min(x + stride, lattice.left(column + 1)); dx++) {
-                int phase = phaseRow + dx % stride;
-                if (Float.isFinite(line[dx])) {
-                    samples[phase][column][counts[phase][column]++] = line[dx];
-                }
+        int to = lattice.left(column + 1);
+        for (int dx = 0; dx < lattice.stride(); dx++) {
+            int first = lattice.left(column) + dx;
+            int phase = phaseRow + first % lattice.stride();
+            counts[phase][column] = sample(line, first, to, stepX, samples[phase][column], counts[phase][column]);
+        }
+    }
+
+    private static int sample(float[] line, int from, int to, int step, float[] into, int count) {
+        int n = count;
+        for (int x = from; x < to; x += step) {
+            if (Float.isFinite(line[x])) {
+                into[n++] = line[x];
             }
         }
+        return n;
     }
 
     /** Mean and standard deviation after clipping at three sigmas about the median, then about the mean. */

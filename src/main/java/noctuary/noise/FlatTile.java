@@ -25,12 +25,14 @@ final class FlatTile {
     /** For what is wanted for the time being: new arrays for each step would be most of what a frame allocates. */
     private final float[] sums = new float[SIDE * SIDE];
 
-    private final float[] across = new float[SIDE * SIDE];
+    private final float[] spare = new float[SIDE * SIDE];
+    private final BoxSums boxes;
     private double known;
 
     FlatTile(QuietTile tile) {
         this.width = tile.width();
         this.height = tile.height();
+        this.boxes = new BoxSums(width, height, SIDE);
         float[] pixels = new float[SIDE * SIDE];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
@@ -56,9 +58,9 @@ final class FlatTile {
         for (int i = 0; i < flat.length; i++) {
             flat[i] = pixels[i] * mask[i];
         }
-        boxSums(flat, REACH, sums);
-        float[] counts = new float[SIDE * SIDE];
-        boxSums(mask, REACH, counts);
+        boxes.sum(flat, REACH, sums);
+        float[] counts = spare;
+        boxes.sum(mask, REACH, counts);
         double least = LEAST_KNOWN * (2 * REACH + 1) * (2 * REACH + 1);
         for (int i = 0; i < flat.length; i++) {
             mask[i] = counts[i] < least ? 0 : mask[i];
@@ -67,18 +69,18 @@ final class FlatTile {
     }
 
     private void maskWhatStandsOut() {
-        boxSums(flat, 1, sums);
-        double most = SIGMAS * sigma(flat);
-        double mostAround = SIGMAS * sigma(sums);
-        float[] before = across;
+        boxes.sum(flat, 1, sums);
+        float most = (float) (SIGMAS * sigma(flat));
+        float mostAround = (float) (SIGMAS * sigma(sums));
+        float[] before = spare;
         System.arraycopy(mask, 0, before, 0, mask.length);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
                 int i = y * SIDE + x;
-                if (before[i] != 0 && Math.abs(flat[i]) > most) {
+                if (Math.abs(flat[i]) > most && before[i] != 0) {
                     mask[i] = 0;
                 }
-                if (before[i] != 0 && sums[i] > mostAround) {
+                if (sums[i] > mostAround && before[i] != 0) {
                     blank(x, y);
                 }
             }
@@ -115,51 +117,6 @@ final class FlatTile {
         }
     }
 
-    /** Sums over squares of side 2 {@code reach} + 1, as far as they lie in the tile. */
-    private void boxSums(float[] values, int reach, float[] into) {
-        for (int y = 0; y < height; y++) {
-            sumsAcross(values, y * SIDE, width, reach, across);
-        }
-        sumsDown(across, reach, into);
-    }
-
-    /** Row by row, so that memory is walked in its own order. */
-    private void sumsDown(float[] from, int reach, float[] into) {
-        double[] sum = new double[width];
-        for (int y = 0; y < Math.min(height, reach); y++) {
-            addRow(from, y, 1, sum);
-        }
-        for (int y = 0; y < height; y++) {
-            if (y + reach < height) {
-                addRow(from, y + reach, 1, sum);
-            }
-            if (y - reach - 1 >= 0) {
-                addRow(from, y - reach - 1, -1, sum);
-            }
-            for (int x = 0; x < width; x++) {
-                into[y * SIDE + x] = (float) sum[x];
-            }
-        }
-    }
-
-    private static void addRow(float[] from, int y, int sign, double[] sum) {
-        for (int x = 0; x < sum.length; x++) {
-            sum[x] += sign * from[y * SIDE + x];
-        }
-    }
-
-    private static void sumsAcross(float[] from, int start, int count, int reach, float[] into) {
-        double sum = 0;
-        for (int k = 0; k < Math.min(count, reach); k++) {
-            sum += from[start + k];
-        }
-        for (int k = 0; k < count; k++) {
-            sum += k + reach < count ? from[start + k + reach] : 0;
-            sum -= k - reach - 1 >= 0 ? from[start + k - reach - 1] : 0;
-            into[start + k] = (float) sum;
-        }
-    }
-
     /**
      * Power spectra of the pixels, freed of the means of their rows and columns, and of their mask.
      *
@@ -169,7 +126,7 @@ final class FlatTile {
 
     Power power() {
         float[] re = sums;
-        float[] im = across;
+        float[] im = spare;
         System.arraycopy(flat, 0, re, 0, flat.length);
         System.arraycopy(mask, 0, im, 0, mask.length);
         removeLineMeans(re);
@@ -189,23 +146,41 @@ final class FlatTile {
 
     private void removeLineMeans(float[] re) {
         for (int y = 0; y < height; y++) {
-            removeMean(re, y * SIDE, 1, width);
+            removeRowMean(re, y * SIDE);
         }
-        for (int x = 0; x < width; x++) {
-            removeMean(re, x, SIDE, height);
-        }
+        removeColumnMeans(re);
     }
 
-    private void removeMean(float[] re, int from, int step, int count) {
+    private void removeRowMean(float[] re, int from) {
         double sum = 0;
         double weight = 0;
-        for (int k = 0, i = from; k < count; k++, i += step) {
+        for (int i = from; i < from + width; i++) {
             sum += mask[i] * re[i];
             weight += mask[i];
         }
         float mean = weight > 0 ? (float) (sum / weight) : 0;
-        for (int k = 0, i = from; k < count; k++, i += step) {
+        for (int i = from; i < from + width; i++) {
             re[i] = mask[i] * (re[i] - mean);
+        }
+    }
+
+    /** Of all columns at once, so that memory is walked in its own order. */
+    private void removeColumnMeans(float[] re) {
+        float[] sum = new float[width];
+        float[] weight = new float[width];
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                sum[x] += mask[y * SIDE + x] * re[y * SIDE + x];
+                weight[x] += mask[y * SIDE + x];
+            }
+        }
+        for (int x = 0; x < width; x++) {
+            sum[x] = weight[x] > 0 ? sum[x] / weight[x] : 0;
+        }
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                re[y * SIDE + x] = mask[y * SIDE + x] * (re[y * SIDE + x] - sum[x]);
+            }
         }
     }
 

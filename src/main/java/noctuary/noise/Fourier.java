@@ -24,59 +24,55 @@ final class Fourier {
         }
     }
 
-    /** Both axes; rows and columns end up exchanged. */
+    /** Both axes. */
     void transform(float[] re, float[] im) {
-        down(re, im);
-        transpose(re);
-        transpose(im);
-        down(re, im);
+        float[][] reRows = new float[side][side];
+        float[][] imRows = new float[side][side];
+        for (int axis = 0; axis < 2; axis++) {
+            order(re, reRows);
+            order(im, imRows);
+            down(reRows, imRows);
+            transpose(reRows, re);
+            transpose(imRows, im);
+        }
+    }
+
+    private void order(float[] values, float[][] rows) {
+        for (int i = 0; i < side; i++) {
+            System.arraycopy(values, reversed[i] * side, rows[i], 0, side);
+        }
     }
 
     /** All columns at once: every butterfly is between two whole rows. */
-    private void down(float[] re, float[] im) {
-        order(re);
-        order(im);
+    private void down(float[][] re, float[][] im) {
         for (int half = 1; half < side; half *= 2) {
             int step = side / (2 * half);
             for (int start = 0; start < side; start += 2 * half) {
-                for (int k = 0; k < half; k++) {
-                    butterflies(re, im, (start + k) * side, (start + k + half) * side, cos[k * step], sin[k * step]);
+                for (int k = start; k < start + half; k++) {
+                    int turn = (k - start) * step;
+                    butterflies(re[k], im[k], re[k + half], im[k + half], cos[turn], sin[turn]);
                 }
             }
         }
     }
 
-    private void order(float[] values) {
-        float[] swap = new float[side];
-        for (int i = 0; i < side; i++) {
-            int j = reversed[i];
-            if (j > i) {
-                System.arraycopy(values, i * side, swap, 0, side);
-                System.arraycopy(values, j * side, values, i * side, side);
-                System.arraycopy(swap, 0, values, j * side, side);
-            }
+    private static void butterflies(float[] re, float[] im, float[] lowerRe, float[] lowerIm, float c, float s) {
+        for (int i = 0; i < re.length; i++) {
+            float a = re[i];
+            float b = im[i];
+            float x = lowerRe[i] * c - lowerIm[i] * s;
+            float y = lowerRe[i] * s + lowerIm[i] * c;
+            re[i] = a + x;
+            im[i] = b + y;
+            lowerRe[i] = a - x;
+            lowerIm[i] = b - y;
         }
     }
 
-    private void butterflies(float[] re, float[] im, int upper, int lower, float c, float s) {
-        for (int i = 0; i < side; i++) {
-            float x = re[lower + i];
-            float y = im[lower + i];
-            float tr = x * c - y * s;
-            float ti = x * s + y * c;
-            re[lower + i] = re[upper + i] - tr;
-            im[lower + i] = im[upper + i] - ti;
-            re[upper + i] += tr;
-            im[upper + i] += ti;
-        }
-    }
-
-    private void transpose(float[] values) {
-        for (int y = 0; y < side; y++) {
-            for (int x = y + 1; x < side; x++) {
-                float swap = values[y * side + x];
-                values[y * side + x] = values[x * side + y];
-                values[x * side + y] = swap;
+    private void transpose(float[][] rows, float[] into) {
+        for (int x = 0; x < side; x++) {
+            for (int y = 0; y < side; y++) {
+                into[x * side + y] = rows[y][x];
             }
         }
     }

@@ -1,6 +1,8 @@
 package noctuary.noise;
 
-/** The rows of one row of cells. */
+import java.util.Arrays;
+
+/** The rows of one row of cells, a few at a time. */
 final class SweepBand {
     /** Pixels further from the background than this many sigmas are no background. */
     private static final float CLIP_SIGMAS = 4;
@@ -12,19 +14,30 @@ final class SweepBand {
      */
     private static final long MANY_PIXELS = 4_000_000;
 
+    /** Rows that are looked at together, so that only columns with something in them are looked at pixel by pixel. */
+    private static final int TOGETHER = 4;
+
     private final Grid grid;
     private final Lattice lattice;
     private final int row;
+    private final int width;
     private final Singles singles;
     private final Ends ends;
     private final int step;
     private final BackgroundRows background;
+    private final float[] clips;
     private final float[] line;
+    /** Of the rows at hand: what they hold above their background, 0 where that is more than background. */
+    private final float[][] residuals;
+    /** The largest amount of these, by column. */
+    private final float[] most;
+    /** By row, then by cell. */
+    private final int[][] rowLeftOut;
+
     private final int[] leftOut;
+    private int leftOutCount;
     private final float[] columnSum;
     private final int[] columnLeftOut;
-    private BackgroundRows.Line below;
-    private float rowSum;
     private long hot;
     private long cold;
 
@@ -32,14 +45,23 @@ final class SweepBand {
         this.grid = grid;
         this.lattice = grid.lattice();
         this.row = row;
+        this.width = lattice.width();
         this.singles = new Singles(grid);
         this.ends = new Ends(saturation);
         this.step = step(lattice);
-        this.background = new BackgroundRows(grid, 0, lattice.width());
-        this.line = new float[lattice.width()];
-        this.leftOut = new int[lattice.width()];
-        this.columnSum = new float[lattice.width()];
-        this.columnLeftOut = new int[lattice.width()];
+        this.background = new BackgroundRows(grid, 0, width);
+        this.clips = new float[lattice.columns()];
+        for (int column = 0; column < clips.length; column++) {
+            float sigma = (float) grid.cellSigma(row * lattice.columns() + column);
+            clips[column] = CLIP_SIGMAS * (sigma > 0 ? sigma : (float) grid.wholeSigma());
+        }
+        this.line = new float[width];
+        this.residuals = new float[TOGETHER][width];
+        this.most = new float[width];
+        this.rowLeftOut = new int[TOGETHER][lattice.columns()];
+        this.leftOut = new int[TOGETHER * width];
+        this.columnSum = new float[width];
+        this.columnLeftOut = new int[width];
     }
 
     long hot() {
@@ -55,19 +77,18 @@ final class SweepBand {
     }
 
     void look(float[][] rowMeans, float[][] columnMeans) {
-        for (int y = lattice.top(row); y < lattice.top(row + 1); y++) {
-            grid.pixels().copyRow(y, line);
-            if (y % (step * step) == 0) {
-                ends.look(line);
-            }
-            below = background.line(y);
-            for (int column = 0; column < lattice.columns(); column++) {
-                segment(y, column, rowMeans[y]);
+        int bottom = lattice.top(row + 1);
+        for (int y = lattice.top(row); y < bottom; y += TOGETHER) {
+            int rows = Math.min(TOGETHER, bottom - y);
+            read(y, rows);
+            leaveOut(y, rows);
+            for (int k = 0; k < rows; k++) {
+                add(residuals[k], rowLeftOut[k], rowMeans[y + k]);
             }
         }
         for (int column = 0; column < lattice.columns(); column++) {
             for (int x = lattice.left(column); asked(column) && x < lattice.left(column + 1); x++) {
-                int count = lattice.top(row + 1) - lattice.top(row) - columnLeftOut[x];
+                int count = bottom - lattice.top(row) - columnLeftOut[x];
                 columnMeans[x][row / step] = columnSum[x] / count;
             }
         }
@@ -82,74 +103,94 @@ final class SweepBand {
         return (row + column) % step == 0;
     }
 
-    /** The background pixels of one row within one cell; counts the single pixels on the way. */
-    private void segment(int y, int column, float[] rowMeans) {
-        float sigma = (float) grid.cellSigma(row * lattice.columns() + column);
-        float clip = CLIP_SIGMAS * (sigma > 0 ? sigma : (float) grid.wholeSigma());
-        int from = lattice.left(column);
-        int to = lattice.left(column + 1);
-        int count = asked(column) ? add(from, to, clip) : look(from, to, clip);
-        for (int i = 0; i < count; i++) {
-            int x = leftOut[i];
-            columnLeftOut[x]++;
-            single(x, y, residual(x), clip / CLIP_SIGMAS);
-        }
-        if (asked(column)) {
-            rowMeans[column / step] = rowSum / (to - from - count);
+    private void read(int y, int rows) {
+        Arrays.fill(most, 0);
+        for (int k = 0; k < rows; k++) {
+            grid.pixels().copyRow(y + k, line);
+            if ((y + k) % (step * step) == 0) {
+                ends.look(line);
+            }
+            background.line(y + k).subtract(line, residuals[k]);
+            widen(residuals[k]);
         }
     }
 
-    /**
-     * Adds what is background to the sums of row and columns, all in one pass because many pixels go through here;
-     * returns how many pixels are none, their columns in {@link #leftOut}.
-     */
-    private int add(int from, int to, float clip) {
-        float[] upper = below.upper();
-        float[] change = below.change();
-        float t = below.t();
-        float sum = 0;
-        int count = 0;
-        for (int x = from; x < to; x++) {
-            float r = line[x] - (upper[x] + t * change[x]);
-            if (r > -clip && r < clip) {
-                sum += r;
-                columnSum[x] += r;
-            } else {
-                leftOut[count++] = x;
+    private void widen(float[] residual) {
+        for (int x = 0; x < residual.length; x++) {
+            most[x] = Math.max(most[x], Math.abs(residual[x]));
+        }
+    }
+
+    /** Blanks what is no background; counts the single pixels on the way, which want their neighbours as they are. */
+    private void leaveOut(int y, int rows) {
+        leftOutCount = 0;
+        for (int k = 0; k < rows; k++) {
+            Arrays.fill(rowLeftOut[k], 0);
+        }
+        for (int column = 0; column < clips.length; column++) {
+            float clip = clips[column];
+            for (int x = lattice.left(column), to = lattice.left(column + 1); x < to; x++) {
+                if (!(most[x] < clip)) {
+                    leaveOut(x, column, y, rows);
+                }
             }
         }
-        rowSum = sum;
-        return count;
+        for (int i = 0; i < leftOutCount; i++) {
+            residuals[leftOut[i] / width][leftOut[i] % width] = 0;
+        }
     }
 
-    /** As {@link #add}, without adding. */
-    private int look(int from, int to, float clip) {
-        float[] upper = below.upper();
-        float[] change = below.change();
-        float t = below.t();
-        int count = 0;
-        for (int x = from; x < to; x++) {
-            float r = line[x] - (upper[x] + t * change[x]);
-            if (!(r > -clip && r < clip)) {
-                leftOut[count++] = x;
+    private void leaveOut(int x, int column, int y, int rows) {
+        for (int k = 0; k < rows; k++) {
+            if (!(Math.abs(residuals[k][x]) < clips[column])) {
+                leftOut[leftOutCount++] = k * width + x;
+                rowLeftOut[k][column]++;
+                columnLeftOut[x]++;
+                single(x, y + k, residuals[k], clips[column] / CLIP_SIGMAS);
             }
         }
-        return count;
     }
 
-    private float residual(int x) {
-        return line[x] - below.at(x);
-    }
-
-    private void single(int x, int y, float r, float sigma) {
+    private void single(int x, int y, float[] residual, float sigma) {
+        float r = residual[x];
         if (!(Math.abs(r) > SINGLE_SIGMAS * sigma && Float.isFinite(r))) {
             return;
         }
-        boolean highest = (x == 0 || Math.abs(residual(x - 1)) < Math.abs(r) || residual(x - 1) * r < 0)
-                && (x == line.length - 1 || Math.abs(residual(x + 1)) < Math.abs(r) || residual(x + 1) * r < 0);
+        boolean highest = (x == 0 || Math.abs(residual[x - 1]) < Math.abs(r) || residual[x - 1] * r < 0)
+                && (x == width - 1 || Math.abs(residual[x + 1]) < Math.abs(r) || residual[x + 1] * r < 0);
         if (highest && singles.standsAlone(x, y, r, sigma)) {
             hot += r > 0 ? 1 : 0;
             cold += r < 0 ? 1 : 0;
         }
+    }
+
+    private void add(float[] residual, int[] gone, float[] rowMeans) {
+        for (int x = 0; x < width; x++) {
+            columnSum[x] += residual[x];
+        }
+        for (int column = row % step; column < gone.length; column += step) {
+            int from = lattice.left(column);
+            int to = lattice.left(column + 1);
+            rowMeans[column / step] = sum(residual, from, to) / (to - from - gone[column]);
+        }
+    }
+
+    /** In four sums that do not wait for each other. */
+    private static float sum(float[] values, int from, int to) {
+        float a = 0;
+        float b = 0;
+        float c = 0;
+        float d = 0;
+        int x = from;
+        for (; x + 3 < to; x += 4) {
+            a += values[x];
+            b += values[x + 1];
+            c += values[x + 2];
+            d += values[x + 3];
+        }
+        for (; x < to; x++) {
+            a += values[x];
+        }
+        return a + b + (c + d);
     }
 }

@@ -179,8 +179,7 @@ final class FilterRings {
             to = Math.min(length, ceilings.end(left + i) - left);
             float top = ceilings.at(left + i, y0 + row);
             for (int k = i; k < to; k++) {
-                float v = pixels[at + k];
-                clipped[k] = v < top ? v : top;
+                clipped[k] = Math.min(pixels[at + k], top);
             }
         }
     }
