@@ -2,26 +2,29 @@ package noctuary.noise;
 
 /** Sums over squares of a tile, as far as they lie in it, as sums that run with the square. For one thread. */
 final class BoxSums {
-    private static final int LARGEST_REACH = 12;
-
     private final int width;
     private final int height;
     private final int stride;
+    private final int widest;
     /** From one row of {@link #columns} to the next: the width and room for squares that stand out on both sides. */
     private final int pitch;
     /** Sums down the columns; zeros on both sides. */
     private final float[] columns;
 
-    /** @param stride from one row of a tile to the next in its array */
-    BoxSums(int width, int height, int stride) {
+    /**
+     * @param stride from one row of a tile to the next in its array
+     * @param widest reach that will be asked for
+     */
+    BoxSums(int width, int height, int stride, int widest) {
         this.width = width;
         this.height = height;
         this.stride = stride;
-        this.pitch = width + 2 * LARGEST_REACH + 1;
+        this.widest = widest;
+        this.pitch = width + 2 * widest + 1;
         this.columns = new float[height * pitch];
     }
 
-    /** Fills {@code into} with the sums over squares of side 2 {@code reach} + 1, which is 25 at most, about each pixel. */
+    /** Fills {@code into} with the sums over squares of side 2 {@code reach} + 1 about each pixel. */
     void sum(float[] values, int reach, float[] into) {
         sumColumns(values, reach);
         int last = height - 1;
@@ -42,13 +45,13 @@ final class BoxSums {
             if (y - reach - 1 >= 0) {
                 subtract(values, (y - reach - 1) * stride, sum);
             }
-            System.arraycopy(sum, 0, columns, y * pitch + LARGEST_REACH + 1, width);
+            System.arraycopy(sum, 0, columns, y * pitch + widest + 1, width);
         }
     }
 
     /** Four rows side by side, since each sum must wait for the one before it. */
     private void sumRows(int first, int second, int third, int fourth, int reach, float[] into) {
-        int leaves = LARGEST_REACH - reach;
+        int leaves = widest - reach;
         int enters = leaves + 2 * reach + 1;
         float a = before(first, leaves, enters);
         float b = before(second, leaves, enters);

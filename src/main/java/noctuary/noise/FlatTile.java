@@ -32,7 +32,7 @@ final class FlatTile {
     FlatTile(QuietTile tile) {
         this.width = tile.width();
         this.height = tile.height();
-        this.boxes = new BoxSums(width, height, SIDE);
+        this.boxes = new BoxSums(width, height, SIDE, REACH);
         float[] pixels = new float[SIDE * SIDE];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
