@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /** The way from a linear plane to a picture: a stretch, and a step before or after it. */
-record Chain(Tone tone, Order order, StepRow row) {
+record Chain(Tone tone, Order order, StepRow row, PlantedSky.Seeing seeing) {
+    Chain(Tone tone, Order order, StepRow row) {
+        this(tone, order, row, PlantedSky.Seeing.USUAL);
+    }
 
     /** A stretch of shares of white and its inverse. */
     record Tone(String name, DoubleUnaryOperator forward, DoubleUnaryOperator back) {
@@ -48,7 +51,7 @@ record Chain(Tone tone, Order order, StepRow row) {
     }
 
     private Context linear(List<double[]> stars) {
-        return new Context(PlantedSky.LEVEL, PlantedSky.SIGMA, PlantedSky.LEVEL - 8 * PlantedSky.SIGMA, stars);
+        return new Context(PlantedSky.LEVEL, seeing.sigma(), PlantedSky.LEVEL - 8 * seeing.sigma(), stars);
     }
 
     private Context stretched(List<double[]> stars) {
@@ -56,7 +59,7 @@ record Chain(Tone tone, Order order, StepRow row) {
         double noise = (tone.forward().applyAsDouble(PlantedSky.LEVEL + 1)
                         - tone.forward().applyAsDouble(PlantedSky.LEVEL - 1))
                 / 2
-                * PlantedSky.SIGMA;
+                * seeing.sigma();
         return new Context(level, noise, level - 8 * noise, stars);
     }
 
@@ -74,9 +77,11 @@ record Chain(Tone tone, Order order, StepRow row) {
 
     Effect effect(PlantedSky sky) {
         float[] picture = picture(sky.pixels(), sky.stars());
-        return order == Order.ALONE
-                ? PlantedSky.effectOfVersion(origin(sky.pixels()), picture)
-                : PlantedSky.effect(sky.pixels(), picture);
+        if (order != Order.ALONE) {
+            return sky.effectTo(picture);
+        }
+        float[] origin = origin(sky.pixels());
+        return PlantedSky.effectOfVersion(sky.side(tone.name(), () -> origin), origin, picture);
     }
 
     /** The picture without the step, or with it where it is a change of tones. */

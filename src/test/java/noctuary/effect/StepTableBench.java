@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import noctuary.effect.Chain.Order;
 import noctuary.effect.Chain.Tone;
+import noctuary.effect.PlantedSky.Seeing;
 
 /**
  * Steps of known strength on three skies, before and after two stretches and from version to version: truth and reading
@@ -40,7 +41,10 @@ final class StepTableBench {
                                 && wanted(arguments, 3, tone.name())
                                 && !(row.tone() && order == Order.BEFORE);
                         if (wanted) {
-                            bench.row(new Chain(tone, order, row), sky.getKey(), sky.getValue());
+                            bench.row(
+                                    new Chain(tone, order, row, sky.getValue().seeing()),
+                                    sky.getKey(),
+                                    sky.getValue());
                         }
                     }
                 }
@@ -66,11 +70,21 @@ final class StepTableBench {
 
     private static final Map<String, PlantedSky> SKIES = new LinkedHashMap<>();
 
+    /** The first three are those on which thresholds were chosen, the others were held out. */
     private static Map<String, PlantedSky> skies() {
         if (SKIES.isEmpty()) {
             SKIES.put("empty", new PlantedSky(77, 196, 7, 0));
-            SKIES.put("nebula", new PlantedSky(31, 64, 20, (x, y) -> 800 * PlantedSky.rippled(x, y, 0.1)));
+            SKIES.put("nebula", new PlantedSky(31, 64, 20, PlantedSky::waves));
             SKIES.put("crowded", new PlantedSky(5, 1225, 7, 60));
+            SKIES.put("seeds196", new PlantedSky(1234, 196, 7, 0));
+            SKIES.put("held400", new PlantedSky(401, 400, 7, 0));
+            SKIES.put("held800", new PlantedSky(801, 784, 7, 60));
+            SKIES.put("held1300", new PlantedSky(1301, 1296, 7, 0));
+            SKIES.put("sharp22", new PlantedSky(22, 256, 7, PlantedSky::faint, new Seeing(2.2, 10)));
+            SKIES.put("wide45", new PlantedSky(45, 256, 7, PlantedSky::faint, new Seeing(4.5, 10)));
+            SKIES.put("noisy20", new PlantedSky(20, 196, 7, PlantedSky::faint, new Seeing(3.6, 20)));
+            SKIES.put("quiet4", new PlantedSky(4, 196, 7, PlantedSky::faint, new Seeing(3.6, 4)));
+            SKIES.put("waves", new PlantedSky(99, 100, 12, PlantedSky::waves));
         }
         return SKIES;
     }
@@ -150,7 +164,7 @@ final class StepTableBench {
 
     private double[] truth(Chain chain, String name, PlantedSky sky) {
         StepTruth truth = new StepTruth(chain, sky);
-        String key = chain.row().name() + chain.order() + chain.tone().name();
+        String key = chain.row().name() + chain.order() + chain.tone().name() + chain.seeing();
         double[] same = known.computeIfAbsent(key, k -> {
             double[] noise = truth.noiseAndCut();
             return new double[] {noise[0], noise[1], truth.fwhmRatio(), noise[2]};
@@ -162,7 +176,7 @@ final class StepTableBench {
             same[2],
             truth.lostPercent(),
             same[3],
-            name.equals("nebula") ? truth.detailKept() : Double.NaN,
+            name.matches("nebula|waves") ? truth.detailKept() : Double.NaN,
             chain.row().tone()
                             || chain.order() != Order.ALONE
                                     && chain.tone().name().equals("power")

@@ -21,15 +21,14 @@ final class StepTruth {
     StepTruth(Chain chain, PlantedSky sky) {
         this.chain = chain;
         this.sky = sky;
-        this.starless = sky.pixels();
-        sky.stars().forEach(star -> PlantedSky.add(starless, star, -1));
+        this.starless = sky.starless();
     }
 
-    private static float[] nothing(int seed) {
+    private float[] nothing(int seed) {
         Random dice = new Random(1000 + seed);
         float[] plane = new float[SIDE * SIDE];
         for (int i = 0; i < plane.length; i++) {
-            plane[i] = (float) (PlantedSky.LEVEL + PlantedSky.SIGMA * dice.nextGaussian());
+            plane[i] = (float) (PlantedSky.LEVEL + sky.seeing().sigma() * dice.nextGaussian());
         }
         return plane;
     }
@@ -78,7 +77,9 @@ final class StepTruth {
                         (linear, stars) ->
                                 chain.row().tone() ? chain.origin(linear) : chain.undone(chain.picture(linear, stars)),
                         chain.originLevel(),
-                        snr))
+                        snr,
+                        sky.seeing(),
+                        chain.order() == Chain.Order.ALONE ? chain.tone().name() : "linear"))
                 .toArray();
         return Robust.median(ratios);
     }
@@ -102,13 +103,13 @@ final class StepTruth {
         return out;
     }
 
-    private static double light(float[] plane, double[] star) {
+    private double light(float[] plane, double[] star) {
         double sum = 0;
-        for (int dy = -6; dy <= 6; dy++) {
-            for (int dx = -6; dx <= 6; dx++) {
+        for (int dy = -8; dy <= 8; dy++) {
+            for (int dx = -8; dx <= 8; dx++) {
                 int x = (int) Math.rint(star[0]) + dx;
                 int y = (int) Math.rint(star[1]) + dy;
-                boolean near = Math.hypot(x - star[0], y - star[1]) <= 1.2 * PlantedSky.FWHM;
+                boolean near = Math.hypot(x - star[0], y - star[1]) <= 1.2 * sky.seeing().fwhm();
                 sum += near ? plane[y * SIDE + x] : 0;
             }
         }
@@ -120,11 +121,11 @@ final class StepTruth {
         float[] one = new float[starless.length];
         float[] two = new float[starless.length];
         float[] calm = sky.noiseless();
-        sky.stars().forEach(star -> PlantedSky.add(calm, star, -1));
+        sky.stars().forEach(star -> sky.seeing().add(calm, star, -1));
         Random dice = new Random(3);
         for (int i = 0; i < one.length; i++) {
-            one[i] = calm[i] + (float) (PlantedSky.SIGMA * dice.nextGaussian());
-            two[i] = calm[i] + (float) (PlantedSky.SIGMA * dice.nextGaussian());
+            one[i] = calm[i] + (float) (sky.seeing().sigma() * dice.nextGaussian());
+            two[i] = calm[i] + (float) (sky.seeing().sigma() * dice.nextGaussian());
         }
         return cross(chain.picture(one, List.of()), chain.picture(two, List.of()), calm)
                 / cross(chain.plain(one, List.of()), chain.plain(two, List.of()), calm);

@@ -2,7 +2,9 @@ package noctuary.effect;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 
 /**
@@ -43,27 +45,45 @@ final class WidthFit {
         float[] of(float[] linear, List<double[]> stars);
     }
 
-    /** Width after one way over width after the other, of stars of this signal-to-noise ratio on the sky. */
-    static double ratio(Way before, Way after, double level, double snr) {
+    /** Of a field of stars: before a step, with the width there once it is known. */
+    private record Stars(double x, double y, float[] linear, List<double[]> stars, Map<String, Double> widths) {}
+
+    private static final Map<String, List<Stars>> FIELDS = new ConcurrentHashMap<>();
+
+    /**
+     * Width after one way over width after the other, of stars of this signal-to-noise ratio on the sky.
+     *
+     * @param beforeName tells ways before the step apart, so that each is fitted once
+     */
+    static double ratio(Way before, Way after, double level, double snr, PlantedSky.Seeing seeing, String beforeName) {
         double sum = 0;
-        for (double[] place : new double[][] {{0.2, 0.4}, {0.45, 0.1}}) {
-            float[] linear = new float[PlantedSky.SIDE * PlantedSky.SIDE];
-            Random dice = new Random(1);
-            for (int i = 0; i < linear.length; i++) {
-                linear[i] = (float) (PlantedSky.LEVEL + PlantedSky.SIGMA * dice.nextGaussian());
-            }
-            List<double[]> stars = new ArrayList<>();
-            for (int k = 0; k < PlantedSky.SIDE / 32 * (PlantedSky.SIDE / 32); k++) {
-                stars.add(new double[] {
-                    k % 20 * 32 + 16 + place[0], k / 20 * 32 + 16 + place[1], PlantedSky.flux(snr), snr
-                });
-                PlantedSky.add(linear, stars.get(k), 1);
-            }
-            sum += fwhm(above(after.of(linear, stars), level), 16 + place[0], 16 + place[1])
-                    / fwhm(above(before.of(linear, stars), level), 16 + place[0], 16 + place[1])
-                    / 2;
+        List<Stars> fields = FIELDS.computeIfAbsent(
+                snr + " " + seeing,
+                k -> List.of(stars(0.2, 0.4, snr, seeing), stars(0.45, 0.1, snr, seeing)));
+        for (Stars field : fields) {
+            double width = field.widths()
+                    .computeIfAbsent(beforeName, k -> fwhm(field, before.of(field.linear(), field.stars()), level));
+            sum += fwhm(field, after.of(field.linear(), field.stars()), level) / width / 2;
         }
         return sum;
+    }
+
+    private static double fwhm(Stars field, float[] pixels, double level) {
+        return fwhm(above(pixels, level), 16 + field.x(), 16 + field.y());
+    }
+
+    private static Stars stars(double atX, double atY, double snr, PlantedSky.Seeing seeing) {
+        float[] linear = new float[PlantedSky.SIDE * PlantedSky.SIDE];
+        Random dice = new Random(1);
+        for (int i = 0; i < linear.length; i++) {
+            linear[i] = (float) (PlantedSky.LEVEL + seeing.sigma() * dice.nextGaussian());
+        }
+        List<double[]> stars = new ArrayList<>();
+        for (int k = 0; k < PlantedSky.SIDE / 32 * (PlantedSky.SIDE / 32); k++) {
+            stars.add(new double[] {k % 20 * 32 + 16 + atX, k / 20 * 32 + 16 + atY, seeing.flux(snr), snr});
+            seeing.add(linear, stars.get(k), 1);
+        }
+        return new Stars(atX, atY, linear, stars, new ConcurrentHashMap<>());
     }
 
     private static float[] above(float[] pixels, double level) {
@@ -87,8 +107,10 @@ final class WidthFit {
         int top = (int) Math.rint(y) - REACH;
         double peak = pixels[(top + REACH) * PlantedSky.SIDE + left + REACH];
         double[] p = {Math.log(peak), Math.log(3.6), Math.log(3), x, y, 0};
-        for (int round = 0; round < 60; round++) {
+        double last = Double.POSITIVE_INFINITY;
+        for (int round = 0; round < 60 && last > 1e-6; round++) {
             double[] step = step(pixels, left, top, p);
+            last = Math.max(Math.abs(step[1]), Math.abs(step[2]) / 10);
             for (int k = 0; k < p.length; k++) {
                 p[k] += 0.5 * Math.max(-0.3, Math.min(0.3, step[k] / (k == 5 ? peak : 1))) * (k == 5 ? peak : 1);
             }
@@ -146,7 +168,7 @@ final class WidthFit {
         for (int k = 0; k < PARTS * PARTS; k++) {
             double dx = x + (k % PARTS - 1) / (double) PARTS - p[3];
             double dy = y + (k / PARTS - 1) / (double) PARTS - p[4];
-            sum += Math.pow(1 + grown * (dx * dx + dy * dy), -beta);
+            sum += Math.exp(-beta * Math.log(1 + grown * (dx * dx + dy * dy)));
         }
         return p[5] + Math.exp(p[0]) * sum / (PARTS * PARTS);
     }
