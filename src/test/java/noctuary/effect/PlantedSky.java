@@ -92,7 +92,8 @@ final class PlantedSky {
             stars.add(new double[] {x, y, seeing.flux(snr), snr});
         }
         for (int i = 0; i < pixels.length; i++) {
-            pixels[i] = (float) (LEVEL + seeing.sigma() * dice.nextGaussian() + nebula.applyAsDouble(i % SIDE, i / SIDE));
+            pixels[i] =
+                    (float) (LEVEL + seeing.sigma() * dice.nextGaussian() + nebula.applyAsDouble(i % SIDE, i / SIDE));
         }
         stars.forEach(star -> seeing.add(pixels, star, 1));
     }

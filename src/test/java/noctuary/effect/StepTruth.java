@@ -109,7 +109,8 @@ final class StepTruth {
             for (int dx = -8; dx <= 8; dx++) {
                 int x = (int) Math.rint(star[0]) + dx;
                 int y = (int) Math.rint(star[1]) + dy;
-                boolean near = Math.hypot(x - star[0], y - star[1]) <= 1.2 * sky.seeing().fwhm();
+                boolean near = Math.hypot(x - star[0], y - star[1])
+                        <= 1.2 * sky.seeing().fwhm();
                 sum += near ? plane[y * SIDE + x] : 0;
             }
         }

@@ -58,8 +58,7 @@ final class WidthFit {
     static double ratio(Way before, Way after, double level, double snr, PlantedSky.Seeing seeing, String beforeName) {
         double sum = 0;
         List<Stars> fields = FIELDS.computeIfAbsent(
-                snr + " " + seeing,
-                k -> List.of(stars(0.2, 0.4, snr, seeing), stars(0.45, 0.1, snr, seeing)));
+                snr + " " + seeing, k -> List.of(stars(0.2, 0.4, snr, seeing), stars(0.45, 0.1, snr, seeing)));
         for (Stars field : fields) {
             double width = field.widths()
                     .computeIfAbsent(beforeName, k -> fwhm(field, before.of(field.linear(), field.stars()), level));
