@@ -29,8 +29,8 @@ final class SweepBand {
     private final float[] line;
     /** Of the rows at hand: what they hold above their background, 0 where that is more than background. */
     private final float[][] residuals;
-    /** The largest amount of these, by column. */
-    private final float[] most;
+    /** Sums of their squares, by column: below the square of the clip, nothing is to be found there. */
+    private final float[] squares;
     /** By row, then by cell. */
     private final int[][] rowLeftOut;
 
@@ -57,7 +57,7 @@ final class SweepBand {
         }
         this.line = new float[width];
         this.residuals = new float[TOGETHER][width];
-        this.most = new float[width];
+        this.squares = new float[width];
         this.rowLeftOut = new int[TOGETHER][lattice.columns()];
         this.leftOut = new int[TOGETHER * width];
         this.columnSum = new float[width];
@@ -104,20 +104,20 @@ final class SweepBand {
     }
 
     private void read(int y, int rows) {
-        Arrays.fill(most, 0);
+        Arrays.fill(squares, 0);
         for (int k = 0; k < rows; k++) {
             grid.pixels().copyRow(y + k, line);
             if ((y + k) % (step * step) == 0) {
                 ends.look(line);
             }
             background.line(y + k).subtract(line, residuals[k]);
-            widen(residuals[k]);
+            addSquares(residuals[k]);
         }
     }
 
-    private void widen(float[] residual) {
+    private void addSquares(float[] residual) {
         for (int x = 0; x < residual.length; x++) {
-            most[x] = Math.max(most[x], Math.abs(residual[x]));
+            squares[x] += residual[x] * residual[x];
         }
     }
 
@@ -128,9 +128,9 @@ final class SweepBand {
             Arrays.fill(rowLeftOut[k], 0);
         }
         for (int column = 0; column < clips.length; column++) {
-            float clip = clips[column];
+            float square = clips[column] * clips[column];
             for (int x = lattice.left(column), to = lattice.left(column + 1); x < to; x++) {
-                if (!(most[x] < clip)) {
+                if (!(squares[x] < square)) {
                     leaveOut(x, column, y, rows);
                 }
             }

@@ -179,7 +179,8 @@ final class FilterRings {
             to = Math.min(length, ceilings.end(left + i) - left);
             float top = ceilings.at(left + i, y0 + row);
             for (int k = i; k < to; k++) {
-                clipped[k] = Math.min(pixels[at + k], top);
+                float v = pixels[at + k];
+                clipped[k] = v < top ? v : top;
             }
         }
     }
