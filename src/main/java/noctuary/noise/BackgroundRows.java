@@ -18,28 +18,19 @@ final class BackgroundRows {
         this.change = new float[lattice.stride()][width];
     }
 
-    /** The background of one row: {@code upper + t * change} at each of its columns; good until the next row is asked for. */
-    record Line(float[] upper, float[] change, float t) {
-        float at(int column) {
-            return upper[column] + t * change[column];
-        }
-
-        /** {@code residual} becomes {@code line}, which is (part of) the row, without its background. */
-        void subtract(float[] line, float[] residual) {
-            for (int x = 0; x < upper.length; x++) {
-                residual[x] = line[x] - (upper[x] + t * change[x]);
-            }
-        }
-    }
-
-    Line line(int y) {
+    /** {@code residual} becomes {@code line}, which is (part of) row {@code y}, without its background. */
+    void subtract(int y, float[] line, float[] residual) {
         int cellRow = grid.lowerRow(y);
         if (cellRow != expanded) {
             expand(cellRow);
         }
         double from = lattice.middleY(cellRow);
         float t = lattice.rows() == 1 ? 0 : (float) ((y - from) / (lattice.middleY(cellRow + 1) - from));
-        return new Line(upper[y % lattice.stride()], change[y % lattice.stride()], t);
+        float[] base = upper[y % lattice.stride()];
+        float[] slope = change[y % lattice.stride()];
+        for (int x = 0; x < base.length; x++) {
+            residual[x] = line[x] - (base[x] + t * slope[x]);
+        }
     }
 
     private void expand(int cellRow) {

@@ -32,7 +32,7 @@ final class QuietTile {
         for (int y = 0; y < height; y++) {
             plane.copyRow(left, top + y, width, row, 0);
             System.arraycopy(row, 0, stored, y * width, width);
-            background.line(top + y).subtract(row, residual);
+            background.subtract(top + y, row, residual);
             for (int x = 0; x < width; x++) {
                 float r = residual[x] / sigma(grid, left + x, top + y);
                 boolean present =

@@ -110,7 +110,7 @@ final class SweepBand {
             if ((y + k) % (step * step) == 0) {
                 ends.look(line);
             }
-            background.line(y + k).subtract(line, residuals[k]);
+            background.subtract(y + k, line, residuals[k]);
             addSquares(residuals[k]);
         }
     }

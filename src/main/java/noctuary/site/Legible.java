@@ -85,7 +85,7 @@ final class Legible {
         }
     }
 
-    /** The bytes after the first: six bits each. */
+    /** The bytes after the first: six bits each (RFC 3629, section 3). */
     private void follow(int c, int highest) {
         for (int shift = highest; shift >= 0; shift -= 6) {
             bytes[used++] = (byte) (ASCII | c >> shift & 0x3f);
