@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
@@ -17,6 +18,8 @@ import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
 import noctuary.review.Review;
 import noctuary.site.Abreast;
+import noctuary.site.Draft;
+import noctuary.site.Draft.Piece;
 import noctuary.site.DrawnEntry;
 import noctuary.site.Former;
 import noctuary.site.SiteContent;
@@ -65,36 +68,45 @@ public final class Rendering {
                 }
             }
             ShownFiles shown = ShownFiles.of(root, output);
-            Former former = before.isPresent() ? shown.find() : Former.none();
-            Site site = alone(root, output, render.looks(), former, progress);
-            shown.keep(former);
-            render.keep(site.journal(), site.entries(), site.outcome());
+            Former former =
+                    before.map(b -> Former.at(output, shown.find(b.site()))).orElse(Former.none());
+            Site site = alone(
+                    root,
+                    output,
+                    render.looks(),
+                    publication -> {
+                        Map<String, Piece> spare = publication.pieces();
+                        return Draft.of(publication.draft(), anew ? ShownFiles.picturesOf(spare) : spare, former);
+                    },
+                    progress);
+            shown.keep(render.keep(site.journal(), site.entries(), site.outcome()), site.pieces());
             return site.outcome();
         } finally {
             turn.end();
         }
     }
 
-    private record Site(Journal journal, List<DrawnEntry> entries, Outcome outcome) {}
+    private record Site(Journal journal, List<DrawnEntry> entries, Map<String, Piece> pieces, Outcome outcome) {}
 
-    private static Site alone(Path root, Path output, Branches looks, Former former, Progress progress)
+    private static Site alone(
+            Path root, Path output, Branches looks, Function<Publication, Draft> begun, Progress progress)
             throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
             Gathering gathered = Gathering.of(root, looks, progress);
-            Path draft = publication.draft();
+            Draft draft = begun.apply(publication);
             Map<String, List<VersionSheet>> versions = versions(gathered, root, progress);
-            Attachments.Published attached = Attachments.publish(gathered.journal(), draft, former);
+            Attachments.Published attached = Attachments.publish(gathered.journal(), draft);
             Parts parts = parts(gathered, versions, Places.cache(root), draft, progress);
             SiteContent content = parts.content(gathered, versions, attached.unshown());
-            List<DrawnEntry> drawn =
-                    SiteWriter.write(content, Places.ownTemplates(root), draft, former, gathered.memo());
+            List<DrawnEntry> drawn = SiteWriter.write(content, Places.ownTemplates(root), draft, gathered.memo());
             List<Problem> problems = new ArrayList<>(parts.survey().problems());
             problems.addAll(unreadable(gathered));
             problems.addAll(attached.problems());
+            draft.clear();
             publication.publish();
             gathered.memo().save();
-            return new Site(gathered.journal(), drawn, outcome(gathered, problems));
+            return new Site(gathered.journal(), drawn, draft.pieces(), outcome(gathered, problems));
         } finally {
             publication.abandon();
         }
@@ -118,7 +130,7 @@ public final class Rendering {
 
     /** To put pictures into a site is mostly waiting for the disk, so what follows from the numbers is found meanwhile. */
     private static Parts parts(
-            Gathering gathered, Map<String, List<VersionSheet>> versions, Path cache, Path draft, Progress progress)
+            Gathering gathered, Map<String, List<VersionSheet>> versions, Path cache, Draft draft, Progress progress)
             throws IOException {
         AtomicReference<Survey> survey = new AtomicReference<>();
         AtomicReference<List<Review>> reviews = new AtomicReference<>();
