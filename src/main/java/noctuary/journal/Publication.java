@@ -22,13 +22,11 @@ final class Publication {
     private final Path output;
     private final Path draft;
     private final Spare spare;
-    private final Map<String, Piece> pieces;
 
-    private Publication(Path output, Path draft, Spare spare) throws IOException {
+    private Publication(Path output, Path draft, Spare spare) {
         this.output = output;
         this.draft = draft;
         this.spare = spare;
-        this.pieces = spare.takeTo(draft);
     }
 
     /**
@@ -57,9 +55,9 @@ final class Publication {
         return draft;
     }
 
-    /** What is there already, from an earlier site, by name. */
-    Map<String, Piece> pieces() {
-        return pieces;
+    /** Puts there what an earlier site has; pieces of it by name. To be asked for once, first of all. */
+    Map<String, Piece> earlier() throws IOException {
+        return spare.takeTo(draft);
     }
 
     /** Swaps the draft in and lays the old site aside; when the swap fails, the old site stands again. */

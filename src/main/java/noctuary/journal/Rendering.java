@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Function;
 import noctuary.entry.Entry;
 import noctuary.entry.Journal;
 import noctuary.fact.Problem;
@@ -70,15 +69,7 @@ public final class Rendering {
             ShownFiles shown = ShownFiles.of(root, output);
             Former former =
                     before.map(b -> Former.at(output, shown.find(b.site()))).orElse(Former.none());
-            Site site = alone(
-                    root,
-                    output,
-                    render.looks(),
-                    publication -> {
-                        Map<String, Piece> spare = publication.pieces();
-                        return Draft.of(publication.draft(), anew ? ShownFiles.picturesOf(spare) : spare, former);
-                    },
-                    progress);
+            Site site = alone(root, output, render.looks(), new Earlier(former, anew), progress);
             shown.keep(render.keep(site.journal(), site.entries(), site.outcome()), site.pieces());
             return site.outcome();
         } finally {
@@ -88,13 +79,25 @@ public final class Rendering {
 
     private record Site(Journal journal, List<DrawnEntry> entries, Map<String, Piece> pieces, Outcome outcome) {}
 
-    private static Site alone(
-            Path root, Path output, Branches looks, Function<Publication, Draft> begun, Progress progress)
+    /** @param anew whether only pictures may stay of sites before */
+    private record Earlier(Former standing, boolean anew) {
+        Draft begin(Publication publication) throws IOException {
+            Map<String, Piece> spare = publication.earlier();
+            return Draft.of(publication.draft(), anew ? ShownFiles.picturesOf(spare) : spare, standing);
+        }
+    }
+
+    private static Site alone(Path root, Path output, Branches looks, Earlier earlier, Progress progress)
             throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
-            Gathering gathered = Gathering.of(root, looks, progress);
-            Draft draft = begun.apply(publication);
+            AtomicReference<Gathering> gathering = new AtomicReference<>();
+            AtomicReference<Draft> begun = new AtomicReference<>();
+            Abreast.run(List.of(
+                    () -> gathering.set(Gathering.of(root, looks, progress)),
+                    () -> begun.set(earlier.begin(publication))));
+            Gathering gathered = gathering.get();
+            Draft draft = begun.get();
             Map<String, List<VersionSheet>> versions = versions(gathered, root, progress);
             Attachments.Published attached = Attachments.publish(gathered.journal(), draft);
             Parts parts = parts(gathered, versions, Places.cache(root), draft, progress);
