@@ -91,13 +91,8 @@ public final class Rendering {
             throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
-            AtomicReference<Gathering> gathering = new AtomicReference<>();
-            AtomicReference<Draft> begun = new AtomicReference<>();
-            Abreast.run(List.of(
-                    () -> gathering.set(Gathering.of(root, looks, progress)),
-                    () -> begun.set(earlier.begin(publication))));
-            Gathering gathered = gathering.get();
-            Draft draft = begun.get();
+            Gathering gathered = Gathering.of(root, looks, progress);
+            Draft draft = earlier.begin(publication);
             Map<String, List<VersionSheet>> versions = versions(gathered, root, progress);
             Attachments.Published attached = Attachments.publish(gathered.journal(), draft);
             Parts parts = parts(gathered, versions, Places.cache(root), draft, progress);
