@@ -2,12 +2,8 @@ package noctuary.site;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.SeekableByteChannel;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +17,6 @@ import java.util.concurrent.ConcurrentHashMap;
  * Safe for several threads, each with pieces of its own.
  */
 public final class Draft {
-    private static final int MOST_COMPARED = 1 << 26;
-
     private final Path folder;
     private final Map<String, Piece> before;
     private final Former standing;
@@ -113,17 +107,7 @@ public final class Draft {
         if (!file.normalize().startsWith(folder.normalize())) {
             throw new IOException(path + " leads out of the output folder");
         }
-        try {
-            create(file, bytes.duplicate());
-        } catch (FileAlreadyExistsException e) {
-            if (!holds(file, bytes)) {
-                Files.delete(file);
-                create(file, bytes.duplicate());
-            }
-        } catch (NoSuchFileException e) {
-            Files.createDirectories(file.getParent());
-            create(file, bytes.duplicate());
-        }
+        FreshFile.put(file, bytes);
         put(path, shown, List.of(path));
     }
 
@@ -139,8 +123,7 @@ public final class Draft {
             now.values().forEach(piece -> piece.files().forEach(stale::remove));
         }
         for (String path : stale) {
-            Files.deleteIfExists(folder.resolve(path));
-            clearEmpty(folder.resolve(path).getParent());
+            FreshFile.delete(folder.resolve(path), folder);
         }
     }
 
@@ -152,34 +135,6 @@ public final class Draft {
     private void giveWay(String path) throws IOException {
         if (before.containsKey(path)) {
             Files.deleteIfExists(folder.resolve(path));
-        }
-    }
-
-    private void clearEmpty(Path place) throws IOException {
-        for (Path each = place; !each.equals(folder); each = each.getParent()) {
-            try (var inside = Files.newDirectoryStream(each)) {
-                if (inside.iterator().hasNext()) {
-                    return;
-                }
-            } catch (NoSuchFileException gone) {
-                continue;
-            }
-            Files.delete(each);
-        }
-    }
-
-    private static boolean holds(Path file, ByteBuffer bytes) throws IOException {
-        return bytes.remaining() <= MOST_COMPARED
-                && Files.size(file) == bytes.remaining()
-                && ByteBuffer.wrap(Files.readAllBytes(file)).equals(bytes);
-    }
-
-    private static void create(Path file, ByteBuffer bytes) throws IOException {
-        try (SeekableByteChannel channel =
-                Files.newByteChannel(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            while (bytes.hasRemaining()) {
-                channel.write(bytes);
-            }
         }
     }
 }
