@@ -19,6 +19,10 @@ record RoundKernel(double[] taps, double gain, double gainError) {
 
     private static final int RINGS = OFFSETS.length;
     private static final double RIDGE = 1e-9;
+    /** The rings up to 3, 4 and 6 px, tried before all. */
+    private static final int[] FEWER_RINGS = {6, 8, 10};
+    /** A ring counts that lowers the sum of the squares by so many times what a ring does by chance. */
+    private static final double BEYOND_CHANCE = 4;
 
     private static int[][] offsets() {
         SortedMap<Double, List<Integer>> rings = new TreeMap<>();
@@ -36,22 +40,49 @@ record RoundKernel(double[] taps, double gain, double gainError) {
                 .toArray(int[][]::new);
     }
 
-    /** By least squares over the free pixels of all blocks. */
+    /** By least squares over the free pixels of all blocks, on as few rings as explain as much as all. */
     static RoundKernel of(List<RingSums> blocks) {
-        double[] right = new double[RINGS];
+        double[] all = taps(blocks, RINGS);
+        double least = left(blocks, all);
+        int pixels = blocks.stream().mapToInt(RingSums::pixels).sum();
+        for (int rings : FEWER_RINGS) {
+            double[] taps = taps(blocks, rings);
+            if (left(blocks, taps) <= least * (1 + BEYOND_CHANCE * (RINGS - rings) / pixels)) {
+                return of(blocks, taps, rings);
+            }
+        }
+        return of(blocks, all, RINGS);
+    }
+
+    private static double[] taps(List<RingSums> blocks, int rings) {
+        double[] right = new double[rings];
         for (RingSums block : blocks) {
-            for (int r = 0; r < RINGS; r++) {
+            for (int r = 0; r < rings; r++) {
                 right[r] += block.pixels() * block.withShown()[r];
             }
         }
-        double[] taps = solved(blocks, right);
-        double[] counts =
-                Arrays.stream(OFFSETS).mapToDouble(ring -> ring.length).toArray();
+        return solved(blocks, right);
+    }
+
+    /** Sum of the squares that a kernel leaves over. */
+    private static double left(List<RingSums> blocks, double[] taps) {
+        return blocks.stream()
+                .mapToDouble(block -> block.pixels()
+                        * (block.shown()[0]
+                                - 2 * dot(block.withShown(), taps)
+                                + square(taps, block.products().get(0))))
+                .sum();
+    }
+
+    private static RoundKernel of(List<RingSums> blocks, double[] taps, int rings) {
+        double[] counts = Arrays.stream(OFFSETS, 0, rings)
+                .mapToDouble(ring -> ring.length)
+                .toArray();
         double[] pull = solved(blocks, counts);
         double squares = 0;
         for (RingSums block : blocks) {
             double moved = 0;
-            for (int r = 0; r < RINGS; r++) {
+            for (int r = 0; r < rings; r++) {
                 double left = block.withShown()[r] - dot(block.products().get(0)[r], taps);
                 moved += block.pixels() * pull[r] * left;
             }
@@ -60,25 +91,27 @@ record RoundKernel(double[] taps, double gain, double gainError) {
         return new RoundKernel(taps, dot(taps, counts), Math.sqrt(squares));
     }
 
+    /** By the normal equations of as many rings as {@code right} has; zero on the others. */
     private static double[] solved(List<RingSums> blocks, double[] right) {
-        double[][] m = new double[RINGS][RINGS + 1];
+        int n = right.length;
+        double[][] m = new double[n][n + 1];
         for (RingSums block : blocks) {
-            for (int a = 0; a < RINGS; a++) {
-                for (int b = 0; b < RINGS; b++) {
+            for (int a = 0; a < n; a++) {
+                for (int b = 0; b < n; b++) {
                     m[a][b] += block.pixels() * block.products().get(0)[a][b];
                 }
             }
         }
-        for (int a = 0; a < RINGS; a++) {
+        for (int a = 0; a < n; a++) {
             m[a][a] *= 1 + RIDGE;
-            m[a][RINGS] = right[a];
+            m[a][n] = right[a];
         }
-        return Elimination.solve(m);
+        return Arrays.copyOf(Elimination.solve(m), RINGS);
     }
 
     private static double dot(double[] a, double[] b) {
         double sum = 0;
-        for (int i = 0; i < a.length; i++) {
+        for (int i = 0; i < Math.min(a.length, b.length); i++) {
             sum += a[i] * b[i];
         }
         return sum;
@@ -92,6 +125,10 @@ record RoundKernel(double[] taps, double gain, double gainError) {
 
     /** Mean square of what the kernel makes of rings with these mean products. */
     double square(double[][] products) {
+        return square(taps, products);
+    }
+
+    private static double square(double[] taps, double[][] products) {
         double sum = 0;
         for (int r = 0; r < RINGS; r++) {
             sum += taps[r] * dot(products[r], taps);

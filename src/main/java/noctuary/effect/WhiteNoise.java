@@ -21,7 +21,7 @@ final class WhiteNoise {
     /** Most correlation of neighbours in white noise; faint light of a tenth of the noise stays below it. */
     private static final double WHITE = 0.02;
     /** Most noise of means over 8 px, as a share of what it is in white noise. */
-    private static final double EVEN = 1.1;
+    private static final double EVEN = 1.07;
 
     /** Most of a kernel on its outermost rings when it is believed. */
     private static final double OUTER = 0.1;
@@ -29,9 +29,9 @@ final class WhiteNoise {
     /** Least that a stretch must be off before it is said to be. */
     private static final double NEAR = 0.03;
 
-    private static final double ERRORS = 2.5;
+    private static final double ERRORS = 4;
     /** Most error of the kernel's sum, as a share of it, when that is believed. */
-    private static final double MOST_ERROR = 0.05;
+    private static final double MOST_ERROR = 0.04;
 
     private final List<RingSums> sums;
     private final RoundKernel kernel;
