@@ -1,9 +1,8 @@
 package noctuary.journal;
 
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.ByteBuffer;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,7 +15,7 @@ import noctuary.entry.Journal;
 import noctuary.fact.Problem;
 import noctuary.image.UnreadablePictureException;
 import noctuary.keep.Glance;
-import noctuary.site.Former;
+import noctuary.site.Draft;
 
 /** Puts the files that notes show or link to beside their pages. */
 final class Attachments {
@@ -30,35 +29,34 @@ final class Attachments {
      */
     record Published(List<Problem> problems, Map<String, String> unshown) {}
 
-    static Published publish(Journal journal, Path output, Former former) throws IOException {
+    static Published publish(Journal journal, Draft draft) throws IOException {
         Published published = new Published(new ArrayList<>(), new TreeMap<>());
         for (var entry : journal.entries()) {
             String page = "entries/" + entry.slug() + "/";
-            publish(entry.file(), entry.attachments(), page, output, former, published);
+            publish(entry.file(), entry.attachments(), page, draft, published);
         }
         for (var rig : journal.rigs().values()) {
             String page = "rigs/" + rig.id() + "/";
-            publish(rig.file(), rig.attachments(), page, output, former, published);
+            publish(rig.file(), rig.attachments(), page, draft, published);
         }
         return published;
     }
 
     private static void publish(
-            String note, List<Attachment> attachments, String page, Path output, Former former, Published published)
+            String note, List<Attachment> attachments, String page, Draft draft, Published published)
             throws IOException {
         for (Attachment attachment : attachments) {
             String path = page + attachment.href();
-            if (former.take(path, Glance.at(attachment.file()), output)) {
+            String shown = Glance.at(attachment.file());
+            if (draft.take(path, shown)) {
                 continue;
             }
-            Path target = output.resolve(path);
-            Files.createDirectories(target.getParent());
             if (!isPicture(attachment.file())) {
-                Files.copy(attachment.file(), target, StandardCopyOption.REPLACE_EXISTING);
+                draft.copy(path, shown, attachment.file());
                 continue;
             }
             try {
-                Files.write(target, PlainCopy.of(attachment.file()));
+                draft.write(path, shown, ByteBuffer.wrap(PlainCopy.of(attachment.file())));
             } catch (UnreadablePictureException e) {
                 published.unshown().put(path, e.getMessage());
                 String name = attachment.file().getFileName().toString();

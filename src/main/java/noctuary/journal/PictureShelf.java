@@ -17,6 +17,7 @@ import noctuary.image.Stretch;
 import noctuary.image.UnreadablePictureException;
 import noctuary.measure.MeasuredFiles;
 import noctuary.measure.Meter;
+import noctuary.site.Draft;
 import noctuary.site.SiteContent.Picture;
 
 /** Pictures of frames, stacks and versions: made once for each content, then shared with the cache. Safe for several threads. */
@@ -25,12 +26,14 @@ final class PictureShelf {
     static final String ENGINE = "5";
 
     private final Path cache;
-    private final Placing site;
+    private final Path home;
+    private final Draft draft;
     private final MeasuredFiles files;
 
-    PictureShelf(Path cache, Path output, MeasuredFiles files) {
+    PictureShelf(Path cache, Draft draft, MeasuredFiles files) {
         this.cache = cache(cache);
-        this.site = new Placing(cache, output);
+        this.home = cache;
+        this.draft = draft;
         this.files = files;
     }
 
@@ -53,10 +56,17 @@ final class PictureShelf {
     Optional<Picture> show(Path source, String digest, String folder, String name) throws IOException {
         Shelf shelf = new Shelf(cache.resolve(digest));
         try {
-            return Optional.of(shelf.put(site, folder, name));
+            return Optional.of(placed(shelf, digest, folder, name));
         } catch (IOException | RuntimeException missingOrDamaged) {
-            return made(source, shelf) ? Optional.of(shelf.put(site, folder, name)) : Optional.empty();
+            return made(source, shelf) ? Optional.of(placed(shelf, digest, folder, name)) : Optional.empty();
         }
+    }
+
+    private Picture placed(Shelf shelf, String digest, String folder, String name) throws IOException {
+        Placing site = new Placing(home, draft, folder + "/" + name);
+        Picture picture = shelf.add(site, folder, name);
+        site.place("picture " + ENGINE + " " + digest);
+        return picture;
     }
 
     /** One at a time: two large pictures may not fit into memory together. */

@@ -7,7 +7,9 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import noctuary.site.Draft.Piece;
 
 /**
  * Puts a finished site in the place of the old one. The new site is written beside the old one and takes its name only
@@ -19,10 +21,12 @@ final class Publication {
 
     private final Path output;
     private final Path draft;
+    private final Spare spare;
 
-    private Publication(Path output, Path draft) {
+    private Publication(Path output, Path draft, Spare spare) {
         this.output = output;
         this.draft = draft;
+        this.spare = spare;
     }
 
     /**
@@ -38,7 +42,7 @@ final class Publication {
             Leftovers.clear(place);
             Path draft = Files.createTempDirectory(place.getParent(), Leftovers.draftPrefix(place));
             openToReaders(draft);
-            return new Publication(place, draft);
+            return new Publication(place, draft, Spare.of(root, place));
         } catch (FileSystemException e) {
             throw new RefusedException(
                     place + ": no site can be written there; name another folder with --output, or give yourself"
@@ -46,11 +50,17 @@ final class Publication {
         }
     }
 
+    /** Where the new site is made. */
     Path draft() {
         return draft;
     }
 
-    /** Swaps the draft in and deletes the old site; when the swap fails, the old site stands again. */
+    /** Puts there what an earlier site has; pieces of it by name. To be asked for once, first of all. */
+    Map<String, Piece> earlier() throws IOException {
+        return spare.takeTo(draft);
+    }
+
+    /** Swaps the draft in and lays the old site aside; when the swap fails, the old site stands again. */
     void publish() throws IOException {
         Files.writeString(draft.resolve(MARK), "written by noctuary; replaced whole at the next render\n");
         Path old = Leftovers.oldSite(draft);
@@ -68,7 +78,7 @@ final class Publication {
             throw e;
         }
         if (replaced) {
-            FolderTree.delete(old);
+            spare.keep(old);
         }
     }
 
@@ -126,7 +136,7 @@ final class Publication {
         }
     }
 
-    private static boolean isDotFile(Path path) {
+    static boolean isDotFile(Path path) {
         return path.getFileName().toString().startsWith(".") && Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS);
     }
 }

@@ -47,18 +47,23 @@ record Render(Path root, Path output, Branches looks, String rest) {
         if (files.isEmpty()) {
             return Optional.empty();
         }
-        ShownFiles.of(root, output).forget(files.get().keySet());
         Rendering.Outcome told = before.outcome();
         var outcome = new Rendering.Outcome(told.entries(), told.files(), 0, false, told.problems());
         String site = keep(before.trail(), outcome);
+        ShownFiles.of(root, output).forget(files.get().keySet(), site);
         wording.get().seen(looks, site).keep(words());
         return Optional.of(outcome);
     }
 
-    /** Leaves a whole site to the next render. */
-    void keep(Journal journal, List<DrawnEntry> entries, Rendering.Outcome outcome) {
+    /**
+     * Leaves a whole site to the next render.
+     *
+     * @return what the site looks like
+     */
+    String keep(Journal journal, List<DrawnEntry> entries, Rendering.Outcome outcome) {
         String site = keep(journal.trail(), outcome);
         Wording.of(site, rest, journal, entries).keep(words());
+        return site;
     }
 
     /** What the site looks like now, which is left too. */

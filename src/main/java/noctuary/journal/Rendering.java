@@ -17,6 +17,8 @@ import noctuary.measure.VersionSheet;
 import noctuary.measure.VersionSheets;
 import noctuary.review.Review;
 import noctuary.site.Abreast;
+import noctuary.site.Draft;
+import noctuary.site.Draft.Piece;
 import noctuary.site.DrawnEntry;
 import noctuary.site.Former;
 import noctuary.site.SiteContent;
@@ -65,36 +67,44 @@ public final class Rendering {
                 }
             }
             ShownFiles shown = ShownFiles.of(root, output);
-            Former former = before.isPresent() ? shown.find() : Former.none();
-            Site site = alone(root, output, render.looks(), former, progress);
-            shown.keep(former);
-            render.keep(site.journal(), site.entries(), site.outcome());
+            Former former =
+                    before.map(b -> Former.at(output, shown.find(b.site()))).orElse(Former.none());
+            Site site = alone(root, output, render.looks(), new Earlier(former, anew), progress);
+            shown.keep(render.keep(site.journal(), site.entries(), site.outcome()), site.pieces());
             return site.outcome();
         } finally {
             turn.end();
         }
     }
 
-    private record Site(Journal journal, List<DrawnEntry> entries, Outcome outcome) {}
+    private record Site(Journal journal, List<DrawnEntry> entries, Map<String, Piece> pieces, Outcome outcome) {}
 
-    private static Site alone(Path root, Path output, Branches looks, Former former, Progress progress)
+    /** @param anew whether only pictures may stay of sites before */
+    private record Earlier(Former standing, boolean anew) {
+        Draft begin(Publication publication) throws IOException {
+            Map<String, Piece> spare = publication.earlier();
+            return Draft.of(publication.draft(), anew ? ShownFiles.picturesOf(spare) : spare, standing);
+        }
+    }
+
+    private static Site alone(Path root, Path output, Branches looks, Earlier earlier, Progress progress)
             throws IOException, RefusedException {
         Publication publication = Publication.begin(root, output);
         try {
             Gathering gathered = Gathering.of(root, looks, progress);
-            Path draft = publication.draft();
+            Draft draft = earlier.begin(publication);
             Map<String, List<VersionSheet>> versions = versions(gathered, root, progress);
-            Attachments.Published attached = Attachments.publish(gathered.journal(), draft, former);
+            Attachments.Published attached = Attachments.publish(gathered.journal(), draft);
             Parts parts = parts(gathered, versions, Places.cache(root), draft, progress);
             SiteContent content = parts.content(gathered, versions, attached.unshown());
-            List<DrawnEntry> drawn =
-                    SiteWriter.write(content, Places.ownTemplates(root), draft, former, gathered.memo());
+            List<DrawnEntry> drawn = SiteWriter.write(content, Places.ownTemplates(root), draft, gathered.memo());
             List<Problem> problems = new ArrayList<>(parts.survey().problems());
             problems.addAll(unreadable(gathered));
             problems.addAll(attached.problems());
+            draft.clear();
             publication.publish();
             gathered.memo().save();
-            return new Site(gathered.journal(), drawn, outcome(gathered, problems));
+            return new Site(gathered.journal(), drawn, draft.pieces(), outcome(gathered, problems));
         } finally {
             publication.abandon();
         }
@@ -118,7 +128,7 @@ public final class Rendering {
 
     /** To put pictures into a site is mostly waiting for the disk, so what follows from the numbers is found meanwhile. */
     private static Parts parts(
-            Gathering gathered, Map<String, List<VersionSheet>> versions, Path cache, Path draft, Progress progress)
+            Gathering gathered, Map<String, List<VersionSheet>> versions, Path cache, Draft draft, Progress progress)
             throws IOException {
         AtomicReference<Survey> survey = new AtomicReference<>();
         AtomicReference<List<Review>> reviews = new AtomicReference<>();

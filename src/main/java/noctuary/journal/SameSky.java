@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import noctuary.entry.Entry;
 import noctuary.keep.Digest;
 import noctuary.keep.Memo;
@@ -19,6 +20,7 @@ import noctuary.measure.SkyMatch;
 import noctuary.measure.SkyMatches;
 import noctuary.measure.SkyReference;
 import noctuary.measure.TargetSheet;
+import noctuary.site.Draft;
 import noctuary.site.SiteContent.CutStar;
 import noctuary.site.SiteContent.Picture;
 import noctuary.site.SiteContent.Sky;
@@ -29,14 +31,14 @@ final class SameSky {
     private static final String KIND = "skies";
 
     private final Path cache;
-    private final Path output;
+    private final Draft draft;
     private final MeasuredFiles files;
     private final Memo memo;
     private final SkyMatches matches;
 
-    SameSky(Path cache, Path output, MeasuredFiles files, Memo memo) {
+    SameSky(Path cache, Draft draft, MeasuredFiles files, Memo memo) {
         this.cache = cache;
-        this.output = output;
+        this.draft = draft;
         this.files = files;
         this.memo = memo;
         this.matches = new SkyMatches(memo);
@@ -47,16 +49,29 @@ final class SameSky {
         static final Packing<Shown> PACKING = Packing.of(Shown.class);
     }
 
+    /** @param files as in {@link Shown} */
+    private record Views(List<View> views, Map<String, String> files) {}
+
     /** Nothing for a target with fewer than two attempts that can be shown. */
     Optional<Sky> of(TargetSheet target, Map<String, EntrySheet> entries) throws IOException {
         String key = key(target, entries);
         Optional<Shown> before = memo.find(KIND, Shown.PACKING, key);
-        return before.isPresent() && placedAgain(before.get()) ? before.get().sky() : made(target, entries, key);
+        return before.isPresent() && placedAgain(target, before.get())
+                ? before.get().sky()
+                : made(target, entries, key);
     }
 
-    private boolean placedAgain(Shown before) {
+    private Placing placing(TargetSheet target) {
+        return new Placing(cache, draft, folder(target));
+    }
+
+    private static String folder(TargetSheet target) {
+        return "targets/" + target.id() + "/sky";
+    }
+
+    private boolean placedAgain(TargetSheet target, Shown before) {
         try {
-            new Placing(cache, output).again(before.files());
+            placing(target).again(new TreeMap<>(before.files()));
             return true;
         } catch (IOException missing) {
             return false;
@@ -89,27 +104,24 @@ final class SameSky {
     /** One at a time: the pictures of two targets may not fit into memory together. */
     private synchronized Optional<Sky> made(TargetSheet target, Map<String, EntrySheet> entries, String key)
             throws IOException {
-        Placing site = new Placing(cache, output);
-        Optional<Sky> sky = laid(target, entries, site);
-        memo.keep(KIND, Shown.PACKING, key, new Shown(sky, site.placed()));
-        return sky;
+        List<SkyAttempt> attempts = SkyAttempt.of(target, entries, files);
+        Shown shown = attempts.size() < 2 ? new Shown(Optional.empty(), Map.of()) : laid(target, attempts);
+        memo.keep(KIND, Shown.PACKING, key, shown);
+        return shown.sky();
     }
 
-    private Optional<Sky> laid(TargetSheet target, Map<String, EntrySheet> entries, Placing site) throws IOException {
-        List<SkyAttempt> attempts = SkyAttempt.of(target, entries, files);
-        if (attempts.size() < 2) {
-            return Optional.empty();
-        }
+    private Shown laid(TargetSheet target, List<SkyAttempt> attempts) throws IOException {
         SkyFrame frame = frame(target, attempts);
-        List<View> views = frame.laid().size() < 2 ? List.of() : views(target.id(), frame, site);
-        return Optional.of(new Sky(
+        Views views = frame.laid().size() < 2 ? new Views(List.of(), Map.of()) : views(target, frame);
+        Sky sky = new Sky(
                 frame.reference().slug(),
                 frame.grid().width(),
                 frame.grid().height(),
                 Math.sqrt(frame.grid().toReference().area()),
                 frame.northUp(),
-                views,
-                frame.whyNot()));
+                views.views(),
+                frame.whyNot());
+        return new Shown(Optional.of(sky), views.files());
     }
 
     /** On the target's reference attempt; where that shows no stars of its own, on one that is chosen alike. */
@@ -135,33 +147,39 @@ final class SameSky {
                 .count();
     }
 
-    private List<View> views(String target, SkyFrame frame, Placing site) throws IOException {
-        SkyShelf shelf = new SkyShelf(cache, target, frame);
+    private Views views(TargetSheet target, SkyFrame frame) throws IOException {
+        SkyShelf shelf = new SkyShelf(cache, target.id(), frame);
         try {
-            return views(target, frame, shelf, site);
+            return views(target, frame, shelf);
         } catch (IOException | RuntimeException missingOrDamaged) {
             shelf.fill();
-            return views(target, frame, shelf, site);
+            return views(target, frame, shelf);
         }
     }
 
-    private List<View> views(String target, SkyFrame frame, SkyShelf shelf, Placing site) throws IOException {
-        String folder = "targets/" + target + "/sky";
+    private Views views(TargetSheet target, SkyFrame frame, SkyShelf shelf) throws IOException {
+        Placing site = placing(target);
+        List<View> views = views(frame, shelf, folder(target), site);
+        site.place();
+        return new Views(views, site.placed());
+    }
+
+    private List<View> views(SkyFrame frame, SkyShelf shelf, String folder, Placing site) throws IOException {
         List<View> views = new ArrayList<>();
         for (Map.Entry<SkyAttempt, SkyMatch> each : frame.laid().entrySet()) {
             SkyAttempt attempt = each.getKey();
             String slug = attempt.slug();
             Optional<Picture> alike = shelf.hasAlike(attempt)
-                    ? Optional.of(shelf.alike(attempt).put(site, folder, slug + "-alike"))
+                    ? Optional.of(shelf.alike(attempt).add(site, folder, slug + "-alike"))
                     : Optional.empty();
-            Picture own = shelf.own(attempt).put(site, folder, slug + "-own");
+            Picture own = shelf.own(attempt).add(site, folder, slug + "-own");
             views.add(new View(
                     slug, each.getValue(), attempt.finished(), alike, own, stars(attempt, shelf, folder, site)));
         }
         return views;
     }
 
-    private List<CutStar> stars(SkyAttempt attempt, SkyShelf shelf, String folder, Placing site) throws IOException {
+    private List<CutStar> stars(SkyAttempt attempt, SkyShelf shelf, String folder, Placing site) {
         List<CutStar> stars = new ArrayList<>();
         List<Optional<SampleStars.Sample>> samples = SampleStars.of(attempt.measurement());
         for (int i = 0; i < samples.size(); i++) {
@@ -169,7 +187,7 @@ final class SameSky {
             Optional<SampleStars.Sample> sample = samples.get(i);
             String path = folder + "/" + attempt.slug() + "-star-" + i + ".jpg";
             if (sample.isPresent()) {
-                shelf.putStar(attempt, i, site, path);
+                shelf.addStar(attempt, i, site, path);
             }
             stars.add(new CutStar(
                     place,

@@ -43,11 +43,11 @@ final class Shelf {
     }
 
     /**
-     * Puts all into {@code into} of the site, as {@code name-WIDTH.jpg} and {@code name-tiles/LEVEL/COLUMN_ROW.jpg}.
+     * Adds all to {@code into} of the site, as {@code name-WIDTH.jpg} and {@code name-tiles/LEVEL/COLUMN_ROW.jpg}.
      *
      * @throws IOException also when the shelf is empty or damaged
      */
-    Picture put(Placing site, String into, String name) throws IOException {
+    Picture add(Placing site, String into, String name) throws IOException {
         List<Size> sizes = new ArrayList<>();
         Optional<TileSet> tiles = Optional.empty();
         int[] whole = {};
@@ -58,19 +58,19 @@ final class Shelf {
                 whole = numbers;
             } else if (numbers.length == 2) {
                 String path = into + "/" + name + "-" + numbers[0] + ".jpg";
-                site.place(folder.resolve(numbers[0] + ".jpg"), path);
+                site.add(folder.resolve(numbers[0] + ".jpg"), path);
                 sizes.add(new Size(path, numbers[0], numbers[1]));
             } else {
                 TileSet set =
                         new TileSet(into + "/" + name + "-" + TILES, numbers[0], numbers[1], numbers[2], numbers[3]);
-                putTiles(site, set);
+                addTiles(site, set);
                 tiles = Optional.of(set);
             }
         }
         return new Picture(whole[0], whole[1], sizes, tiles);
     }
 
-    private void putTiles(Placing site, TileSet set) throws IOException {
+    private void addTiles(Placing site, TileSet set) throws IOException {
         int width = set.width();
         int height = set.height();
         for (int level = 0; level < set.levels(); level++) {
@@ -79,7 +79,7 @@ final class Shelf {
             for (int row = 0; row * set.side() < height; row++) {
                 for (int column = 0; column * set.side() < width; column++) {
                     String tile = column + "_" + row + ".jpg";
-                    site.place(from.resolve(tile), to + tile);
+                    site.add(from.resolve(tile), to + tile);
                 }
             }
             width = (width + 1) / 2;

@@ -2,6 +2,7 @@ package noctuary.journal;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -9,15 +10,20 @@ import java.util.TreeMap;
 import noctuary.keep.Glance;
 import noctuary.keep.KeptFile;
 import noctuary.keep.Packing;
-import noctuary.site.Former;
+import noctuary.site.Draft.Piece;
 
 /**
  * The record of what the files of a site show, beside that of the render that wrote them.
  *
+ * @param place of the record
  * @param maker program and own templates, as they were before the render began
  */
-record ShownFiles(Path output, Path place, String maker) {
-    private record Kept(String maker, Map<String, String> shown) {
+record ShownFiles(Path place, String maker) {
+    /**
+     * @param looks what the site looked like when it was finished
+     * @param pieces all that is in it, by name
+     */
+    private record Kept(String maker, String looks, Map<String, Piece> pieces) {
         static final Packing<Kept> PACKING = Packing.of(Kept.class);
     }
 
@@ -25,38 +31,52 @@ record ShownFiles(Path output, Path place, String maker) {
         Path standing = Places.standing(root, output);
         Path templates = Places.ownTemplates(root);
         return new ShownFiles(
-                output,
                 standing.resolveSibling(standing.getFileName() + "-files"),
                 Program.build() + " " + Glance.ofTree(templates, templates));
     }
 
-    /** The site as it was left; nothing is taken over from another program or other templates. */
-    Former find() {
-        return kept().map(kept -> Former.at(output, kept.shown())).orElseGet(Former::none);
+    /** The record of the site before. */
+    ShownFiles ofSpare() {
+        return new ShownFiles(place.resolveSibling(place.getFileName() + "-before"), maker);
     }
 
-    void keep(Former former) {
-        keep(former.shown());
+    /**
+     * Pieces of the site by name; none when it is not as it was left.
+     *
+     * @param looks what it looks like now
+     */
+    Map<String, Piece> find(String looks) {
+        return kept().filter(kept -> !looks.isEmpty() && kept.looks().equals(looks))
+                .map(kept -> kept.maker().equals(maker) ? kept.pieces() : picturesOf(kept.pieces()))
+                .orElse(Map.of());
     }
 
-    private void keep(Map<String, String> shown) {
-        KeptFile.writeSummed(place, Kept.PACKING.pack(new Kept(maker, shown)));
+    void keep(String looks, Map<String, Piece> pieces) {
+        KeptFile.writeSummed(place, Kept.PACKING.pack(new Kept(maker, looks, pieces)));
     }
 
     /** Some files were put into the site that stands: what they show is not known any more. */
-    void forget(Set<String> paths) {
+    void forget(Set<String> paths, String looks) {
         kept().ifPresent(kept -> {
-            Map<String, String> others = new TreeMap<>(kept.shown());
-            others.keySet().removeAll(paths);
-            keep(others);
+            Map<String, Piece> others = new TreeMap<>(kept.pieces());
+            paths.forEach(path -> others.replace(path, new Piece("", List.of(path))));
+            KeptFile.writeSummed(place, Kept.PACKING.pack(new Kept(kept.maker(), looks, others)));
         });
+    }
+
+    /** What another program or other templates made shows nothing that is known; pictures stand for themselves. */
+    static Map<String, Piece> picturesOf(Map<String, Piece> pieces) {
+        Map<String, Piece> others = new TreeMap<>();
+        pieces.forEach((name, piece) -> {
+            boolean made = piece.files().equals(List.of(name));
+            others.put(name, made ? new Piece("", piece.files()) : piece);
+        });
+        return others;
     }
 
     private Optional<Kept> kept() {
         try {
-            return Kept.PACKING
-                    .unpack(KeptFile.readSummed(place))
-                    .filter(kept -> kept.maker().equals(maker));
+            return Kept.PACKING.unpack(KeptFile.readSummed(place));
         } catch (IOException e) {
             return Optional.empty();
         }

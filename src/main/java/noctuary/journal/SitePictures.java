@@ -14,6 +14,7 @@ import noctuary.measure.EntrySheet;
 import noctuary.measure.ShownFile;
 import noctuary.measure.TargetSheet;
 import noctuary.site.Abreast;
+import noctuary.site.Draft;
 import noctuary.site.SiteContent.Picture;
 import noctuary.site.SiteContent.Sky;
 
@@ -26,7 +27,7 @@ import noctuary.site.SiteContent.Sky;
 record SitePictures(Map<String, Map<String, Picture>> entries, Map<String, Sky> skies) {
 
     /** @param cache in which pictures are kept */
-    static SitePictures put(Gathering gathered, Path cache, Path draft, Progress progress) throws IOException {
+    static SitePictures put(Gathering gathered, Path cache, Draft draft, Progress progress) throws IOException {
         return new SitePictures(
                 entries(gathered, new PictureShelf(cache, draft, gathered.files()), progress),
                 skies(gathered, new SameSky(cache, draft, gathered.files(), gathered.memo()), progress));

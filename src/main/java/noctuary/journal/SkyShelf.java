@@ -46,8 +46,8 @@ final class SkyShelf {
         return new Shelf(folder.resolve(attempt.slug()).resolve("own"));
     }
 
-    void putStar(SkyAttempt attempt, int number, Placing site, String to) throws IOException {
-        site.place(star(attempt, number), to);
+    void addStar(SkyAttempt attempt, int number, Placing site, String to) {
+        site.add(star(attempt, number), to);
     }
 
     private Path star(SkyAttempt attempt, int number) {

@@ -32,7 +32,7 @@ record Standing(String read, Map<Path, String> trail, String site, Rendering.Out
 
     /** Whether the site is as it was left. */
     boolean stands(Path output) {
-        return site.equals(site(output));
+        return !site.isEmpty() && site.equals(site(output));
     }
 
     /** Whether all that it was made from is as it was. */
@@ -45,8 +45,9 @@ record Standing(String read, Map<Path, String> trail, String site, Rendering.Out
         return trail.entrySet().stream().allMatch(e -> Glance.at(e.getKey()).equals(e.getValue()));
     }
 
+    /** What a site looks like; empty when it cannot be told or something in it is no file or folder of its own. */
     static String site(Path output) {
-        return Glance.ofTree(output, output);
+        return Glance.ofOwn(output);
     }
 
     /** Of the last render; empty when there was none, or what it left is damaged. */

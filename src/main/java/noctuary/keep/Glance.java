@@ -2,6 +2,7 @@ package noctuary.keep;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.concurrent.TimeUnit;
@@ -29,6 +30,16 @@ public final class Glance {
     /** At a folder with all that is in it; links are followed to files, and to folders inside {@code bounds}. */
     public static String ofTree(Path folder, Path bounds) {
         return branches(folder, bounds).whole();
+    }
+
+    /** As {@link #ofTree}, of a folder that this program wrote; empty when it is missing, or a link is in it or it is one. */
+    public static String ofOwn(Path folder) {
+        if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+            return "";
+        }
+        TreeGlance walk = new TreeGlance(folder, place -> false);
+        Branches looks = walk.of(folder);
+        return walk.sawLink() || !looks.trouble().isEmpty() ? "" : looks.whole();
     }
 
     static Branches branches(Path folder, Path bounds) {

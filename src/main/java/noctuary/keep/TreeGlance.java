@@ -18,10 +18,16 @@ import java.util.stream.Stream;
 final class TreeGlance {
     private final Path bounds;
     private final Predicate<Path> apart;
+    private volatile boolean sawLink;
 
     TreeGlance(Path bounds, Predicate<Path> apart) {
         this.bounds = bounds;
         this.apart = apart;
+    }
+
+    /** Whether anything in what was walked is a link. */
+    boolean sawLink() {
+        return sawLink;
     }
 
     Branches of(Path folder) {
@@ -83,6 +89,7 @@ final class TreeGlance {
         public FileVisitResult visitFile(Path file, BasicFileAttributes a) {
             digest.text(file.getFileName().toString());
             if (a.isSymbolicLink()) {
+                sawLink = true;
                 link(file);
             } else if (apart.test(folder.relativize(file))) {
                 stamp(told, a);

@@ -5,21 +5,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
+import noctuary.site.Draft.Piece;
 
 /**
  * The site that stands: a file of it is taken over when all that it shows is as it was. It becomes a file of both sites,
- * where the disk can do that, and is copied where it cannot. Safe for several threads.
+ * where the disk can do that, and is copied where it cannot.
  */
 public final class Former {
     private final Optional<Path> folder;
-    private final Map<String, String> before;
-    private final Map<String, String> now = new ConcurrentHashMap<>();
+    private final Map<String, Piece> pieces;
 
-    private Former(Optional<Path> folder, Map<String, String> before) {
+    private Former(Optional<Path> folder, Map<String, Piece> pieces) {
         this.folder = folder;
-        this.before = before;
+        this.pieces = pieces;
     }
 
     /** There is none, or it is not as it was left. */
@@ -27,36 +25,25 @@ public final class Former {
         return new Former(Optional.empty(), Map.of());
     }
 
-    /**
-     * @param folder of the site, as it was left
-     * @param shown what its files show, by path
-     */
-    public static Former at(Path folder, Map<String, String> shown) {
-        return new Former(Optional.of(folder), shown);
+    /** @param folder of the site, as it was left, with these pieces */
+    public static Former at(Path folder, Map<String, Piece> pieces) {
+        return new Former(Optional.of(folder), pieces);
+    }
+
+    /** Whether a file of its own shows that. */
+    boolean has(String path, String shown) {
+        Piece piece = pieces.get(path);
+        return folder.isPresent() && piece != null && piece.shows(shown);
     }
 
     /**
-     * Puts the former file into the new site, if it shows the same.
+     * Puts a file of it into the new site, where nothing has its name.
      *
      * @param path from the top folder, with forward slashes
-     * @param shown stands for all that the file is made from; empty when that cannot be told
      */
-    public boolean take(String path, String shown, Path site) {
-        if (shown.isEmpty()) {
-            return false;
-        }
-        now.put(path, shown);
-        return folder.isPresent()
-                && shown.equals(before.get(path))
-                && taken(folder.get().resolve(path), site.resolve(path));
-    }
-
-    /** What the files of the new site show, by path. */
-    public Map<String, String> shown() {
-        return new TreeMap<>(now);
-    }
-
-    private static boolean taken(Path from, Path to) {
+    boolean take(String path, Path site) {
+        Path from = folder.orElseThrow().resolve(path);
+        Path to = site.resolve(path);
         return linked(from, to) || hasFolder(to) && (linked(from, to) || copied(from, to));
     }
 

@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /** A record as templates see it: its components by name, and nothing else of it. */
 final class RecordModel implements TemplateHashModel {
     private static final Map<Class<?>, Map<String, Method>> COMPONENTS = new ConcurrentHashMap<>();
+    private static final Object[] NOTHING = {};
 
     private final Record values;
     private final Map<String, Method> components;
@@ -31,7 +32,7 @@ final class RecordModel implements TemplateHashModel {
             return null;
         }
         try {
-            return wrapper.wrap(accessor.invoke(values));
+            return wrapper.wrap(accessor.invoke(values, NOTHING));
         } catch (ReflectiveOperationException e) {
             throw new TemplateModelException("the component " + name + " cannot be read", e);
         }

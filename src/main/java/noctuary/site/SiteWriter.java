@@ -2,10 +2,8 @@ package noctuary.site;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -23,28 +21,25 @@ import noctuary.review.Review;
 import noctuary.site.page.EntryPage;
 import noctuary.site.page.MethodPage;
 
-/** Writes every page, asset and download into a folder. Files that would not change are not touched. */
+/** Writes every page, asset and download into a draft. Files that would not change are not touched. */
 public final class SiteWriter {
     static final String ENTRY = "entry.ftlh";
 
     private final SiteContent content;
     private final Templates templates;
     private final Assets assets;
-    private final Path output;
-    private final Former former;
+    private final Draft draft;
     private final Memo memo;
     private final Drawer<EntryPage> drawn;
     private final DrawnEntry[] drawnEntries;
     private final Models models = new Models();
     private final List<Abreast.Job> jobs = new ArrayList<>();
 
-    private SiteWriter(SiteContent content, Path ownTemplates, Path output, Former former, Memo memo)
-            throws IOException {
+    private SiteWriter(SiteContent content, Path ownTemplates, Draft draft, Memo memo) throws IOException {
         this.content = content;
         this.templates = new Templates(ownTemplates);
         this.assets = new Assets(ownTemplates);
-        this.output = output;
-        this.former = former;
+        this.draft = draft;
         this.memo = memo;
         this.drawn = drawer(memo);
         this.drawnEntries = new DrawnEntry[content.entries().size()];
@@ -63,18 +58,18 @@ public final class SiteWriter {
      * @throws IOException when the folder cannot be written
      */
     public static void write(SiteContent content, Path ownTemplates, Path output) throws IOException {
-        write(content, ownTemplates, output, Former.none(), Memo.NONE);
+        write(content, ownTemplates, Draft.in(output), Memo.NONE);
     }
 
     /**
-     * As {@link #write(SiteContent, Path, Path)}, with pages of the former site where nothing they show has changed.
+     * As {@link #write(SiteContent, Path, Path)}, with pages of earlier sites where nothing they show has changed.
      *
      * @param memo keeps what pages of entries show, so that a changed template does not mean to work it out again
      * @return the entries in their order
      */
-    public static List<DrawnEntry> write(SiteContent content, Path ownTemplates, Path output, Former former, Memo memo)
+    public static List<DrawnEntry> write(SiteContent content, Path ownTemplates, Draft draft, Memo memo)
             throws IOException {
-        SiteWriter writer = new SiteWriter(content, ownTemplates, output, former, memo);
+        SiteWriter writer = new SiteWriter(content, ownTemplates, draft, memo);
         writer.writeAll();
         return List.of(writer.drawnEntries);
     }
@@ -116,10 +111,13 @@ public final class SiteWriter {
         for (Downloads.Download file : downloads.files()) {
             if (file.shown().isEmpty()) {
                 put(file.path(), file.content().bytes());
-            } else if (!former.take(file.path(), file.shown(), output)) {
-                write(file.path(), ByteBuffer.wrap(file.content().bytes()));
+            } else if (!draft.take(file.path(), file.shown())) {
+                draft.write(
+                        file.path(),
+                        file.shown(),
+                        ByteBuffer.wrap(file.content().bytes()));
             }
-            sizes.put(file.path(), Files.size(output.resolve(file.path())));
+            sizes.put(file.path(), Files.size(draft.folder().resolve(file.path())));
         }
         make(new Page(Address.DOWNLOADS, "data.ftlh", () -> downloads.page(heads, sizes), () -> ""));
     }
@@ -210,39 +208,21 @@ public final class SiteWriter {
 
     private void make(Page page) throws IOException {
         String path = page.address().path();
-        String shown = page.shown().get();
-        if (former.take(path, shown, output)) {
+        String told = page.shown().get();
+        if (draft.take(path, told)) {
             return;
         }
         Record model = page.model().get();
-        if (shown.isEmpty() && former.take(path, models.digest(model), output)) {
-            return;
+        String shown = told.isEmpty() ? models.digest(model) : told;
+        if (!told.isEmpty() || !draft.take(path, shown)) {
+            draft.write(path, shown, templates.fill(page.template(), model));
         }
-        write(path, templates.fill(page.template(), model));
     }
 
     private void put(String path, byte[] bytes) throws IOException {
-        if (!former.take(path, new Digest().bytes(bytes).hex(), output)) {
-            write(path, ByteBuffer.wrap(bytes));
-        }
-    }
-
-    private void write(String path, ByteBuffer bytes) throws IOException {
-        Path file = output.resolve(path);
-        if (!file.normalize().startsWith(output.normalize())) {
-            throw new IOException(path + " leads out of the output folder");
-        }
-        if (Files.isRegularFile(file) && Files.size(file) == bytes.remaining()) {
-            if (ByteBuffer.wrap(Files.readAllBytes(file)).equals(bytes)) {
-                return;
-            }
-        }
-        Files.createDirectories(file.getParent());
-        try (SeekableByteChannel channel = Files.newByteChannel(
-                file, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-            while (bytes.hasRemaining()) {
-                channel.write(bytes);
-            }
+        String shown = new Digest().bytes(bytes).hex();
+        if (!draft.take(path, shown)) {
+            draft.write(path, shown, ByteBuffer.wrap(bytes));
         }
     }
 }

@@ -36,6 +36,8 @@ final class Templates {
     private static final Version VERSION = Configuration.VERSION_2_3_35;
 
     private final Configuration configuration = new Configuration(VERSION);
+    /** A page each thread, and its room taken again for the next. */
+    private final ThreadLocal<PageText> texts = ThreadLocal.withInitial(PageText::new);
 
     Templates(Path ownTemplates) throws IOException {
         configuration.setTemplateLoader(loader(ownTemplates));
@@ -63,7 +65,8 @@ final class Templates {
      */
     ByteBuffer fill(String name, Record page) throws IOException {
         try {
-            PageText text = new PageText();
+            PageText text = texts.get();
+            text.reset();
             configuration.getTemplate(name).process(Map.of("page", page), text);
             return text.page();
         } catch (ParseException e) {

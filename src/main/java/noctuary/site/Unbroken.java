@@ -6,8 +6,6 @@ import java.util.Set;
 final class Unbroken {
     private static final char NO_BREAK_SPACE = '\u00a0';
 
-    private static final int LONGEST_UNIT = 10;
-
     private static final Set<String> UNITS = Set.of(
             "%",
             "±",
@@ -37,10 +35,24 @@ final class Unbroken {
 
     private static final int LETTERS = 0x7f;
 
+    private static final int LATIN = 0x100;
+
+    /** By their first letter. */
+    private static final String[][] UNITS_FROM = unitsFrom();
+
     /** By their first two letters: nearly no tag begins like them. */
     private static final boolean[][] BEGINNINGS = beginnings();
 
     private Unbroken() {}
+
+    private static String[][] unitsFrom() {
+        String[][] units = new String[LATIN][];
+        for (int c = 0; c < LATIN; c++) {
+            char first = (char) c;
+            units[c] = UNITS.stream().filter(unit -> unit.charAt(0) == first).toArray(String[]::new);
+        }
+        return units;
+    }
 
     private static boolean[][] beginnings() {
         boolean[][] beginnings = new boolean[LETTERS + 1][LETTERS + 1];
@@ -82,7 +94,7 @@ final class Unbroken {
         if (end < tag + 2) {
             return end + 1;
         }
-        String name = leftAlone(html, tag + 1);
+        String name = leftAlone(html, tag + 1, length);
         if (name.isEmpty()) {
             return end + 1;
         }
@@ -94,12 +106,12 @@ final class Unbroken {
     }
 
     /** The name of the element that begins there, if it is one of those. */
-    private static String leftAlone(char[] html, int from) {
+    private static String leftAlone(char[] html, int from, int length) {
         if (!BEGINNINGS[html[from] & LETTERS][html[from + 1] & LETTERS]) {
             return "";
         }
         for (String name : LEFT_ALONE) {
-            if (isAt(name, html, from, html.length) && !Character.isLetter(html[from + name.length()])) {
+            if (isAt(name, html, from, length) && !Character.isLetter(html[from + name.length()])) {
                 return name;
             }
         }
@@ -139,11 +151,16 @@ final class Unbroken {
     }
 
     private static boolean isUnit(char[] text, int from, int length) {
-        int end = from;
-        while (end < length && end - from <= LONGEST_UNIT && !isEnd(text[end])) {
-            end++;
+        if (from >= length || text[from] >= LATIN) {
+            return false;
         }
-        return UNITS.contains(new String(text, from, end - from));
+        for (String unit : UNITS_FROM[text[from]]) {
+            int end = from + unit.length();
+            if (isAt(unit, text, from, length + 1) && (end == length || isEnd(text[end]))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isEnd(char c) {

@@ -41,6 +41,7 @@ class ForeignJournalTest {
                 .entry("a", "frames: [a.fits]")
                 .frame("a", "a.fits", FrameDraft.stars(3, 1).card("EXPTIME", "60.0"));
         render();
+        render();
     }
 
     private Rendering.Outcome render() throws IOException, RefusedException {

@@ -9,10 +9,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * How the time of a render grows with the journal: nothing changed, a note with other words, a note with other facts, every page again, each as a whole
- * process of the packed program with 512 MiB, beside the start of a Java that does nothing. {@code ScaleBench FOLDER
- * [ENTRIES…]}; journals are grown in the folder once and stay there. The first render of each, which lays the stars of
- * all frames on each other, is not counted.
+ * How the time of a render grows with the journal: nothing changed, a note with other words, a note with other facts,
+ * every page again, every page under another template, each as a whole process of the packed program with 512 MiB, beside
+ * the start of a Java that does nothing. {@code ScaleBench FOLDER [ENTRIES…]}; journals are grown in the folder once and
+ * stay there. The first render of each, which lays the stars of all frames on each other, is not counted.
  */
 final class ScaleBench {
     private static final int RUNS = 5;
@@ -56,20 +56,28 @@ final class ScaleBench {
         if (!Files.exists(root)) {
             GrownJournal.write(root, entries);
         }
-        render(root, run -> {}, 1);
-        double empty = seconds(nothing(), run -> {}, 4 * RUNS);
-        OUT.printf("%d entries, %d frame records; empty Java %.3f s%n", entries, entries * GrownJournal.FRAMES, empty);
-        tell("nothing changed", render(root, run -> {}, RUNS), empty);
+        OUT.printf("%d entries, %d frame records%n", entries, entries * GrownJournal.FRAMES);
+        render(root);
+        time("nothing changed", root, run -> {});
         Path note = GrownJournal.note(root, entries / 2);
         String text = Files.readString(note);
-        tell(
-                "a note's words",
-                render(root, run -> Files.writeString(note, text + "\nAdded line " + run + ".\n"), RUNS),
-                empty);
-        tell("a note's facts", render(root, run -> Files.writeString(note, guided(text, run)), RUNS), empty);
+        time("a note's words", root, run -> Files.writeString(note, text + "\nAdded line " + run + ".\n"));
+        time("a note's facts", root, run -> Files.writeString(note, guided(text, run)));
         Files.writeString(note, text);
-        render(root, run -> {}, 1);
-        tell("every page", render(root, run -> {}, 3, "--anew"), empty);
+        render(root);
+        time("every page", root, run -> {}, "--anew");
+        Path layout = root.resolve("site-templates").resolve("layout.ftlh");
+        Files.createDirectories(layout.getParent());
+        time("with other bytes", root, run -> Files.writeString(layout, layout(run)));
+        Files.delete(layout);
+        Files.delete(layout.getParent());
+        render(root);
+    }
+
+    /** The layout of every page with another comment at its end. */
+    private static String layout(int run) throws IOException {
+        String ours = Files.readString(Path.of("site-templates", "layout.ftlh"));
+        return ours.replace("</body>", "<!-- " + run + " --></body>");
     }
 
     /** The note with another guiding error, which the pages of its rig and of its limits show too. */
@@ -77,14 +85,30 @@ final class ScaleBench {
         return note.replaceFirst("rms: [0-9.]+", "rms: 1." + (run + 1));
     }
 
-    private static void tell(String what, double seconds, double empty) {
-        OUT.printf("  %-16s %7.3f s  %6.1f times an empty Java%n", what, seconds, seconds / empty);
+    /** Each run right after some empty ones: a machine is not equally quick all the time. */
+    private static void time(String what, Path root, Preparation preparation, String... more) throws Exception {
+        double[] seconds = new double[RUNS];
+        double[] times = new double[RUNS];
+        double[] empty = new double[RUNS];
+        for (int run = 0; run < RUNS; run++) {
+            preparation.before(run);
+            double[] starts = new double[RUNS];
+            for (int k = 0; k < RUNS; k++) {
+                starts[k] = seconds(nothing());
+            }
+            empty[run] = median(starts);
+            seconds[run] = render(root, more);
+            times[run] = seconds[run] / empty[run];
+        }
+        OUT.printf(
+                "  %-16s %7.3f s, empty Java %.3f s, %6.1f times%n",
+                what, median(seconds), median(empty), median(times));
     }
 
-    private static double render(Path root, Preparation preparation, int runs, String... more) throws Exception {
+    private static double render(Path root, String... more) throws Exception {
         List<String> call = new ArrayList<>(List.of(LAUNCHER.toString(), "render", "--journal", root.toString()));
         call.addAll(List.of(more));
-        return seconds(call, preparation, runs);
+        return seconds(call);
     }
 
     private static List<String> nothing() {
@@ -92,22 +116,21 @@ final class ScaleBench {
         return List.of(java, "-Xshare:auto", "-cp", "target/test-classes", Nothing.class.getName());
     }
 
-    /** Median. */
-    private static double seconds(List<String> call, Preparation preparation, int runs) throws Exception {
-        double[] seconds = new double[runs];
-        for (int run = 0; run < runs; run++) {
-            preparation.before(run);
-            ProcessBuilder process =
-                    new ProcessBuilder(call).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
-            process.environment().put("JDK_JAVA_OPTIONS", "-Xmx512m");
-            long started = System.nanoTime();
-            int status = process.start().waitFor();
-            seconds[run] = (System.nanoTime() - started) / 1e9;
-            if (status > 1) {
-                throw new IllegalStateException(call + " ended with " + status);
-            }
+    private static double seconds(List<String> call) throws Exception {
+        ProcessBuilder process =
+                new ProcessBuilder(call).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
+        process.environment().put("JDK_JAVA_OPTIONS", "-Xmx512m");
+        long started = System.nanoTime();
+        int status = process.start().waitFor();
+        if (status > 1) {
+            throw new IllegalStateException(call + " ended with " + status);
         }
-        Arrays.sort(seconds);
-        return seconds[runs / 2];
+        return (System.nanoTime() - started) / 1e9;
+    }
+
+    private static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
     }
 }
