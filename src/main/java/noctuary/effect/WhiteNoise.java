@@ -21,7 +21,7 @@ final class WhiteNoise {
     /** Most correlation of neighbours in white noise; faint light of a tenth of the noise stays below it. */
     private static final double WHITE = 0.02;
     /** Most noise of means over 8 px, as a share of what it is in white noise. */
-    private static final double EVEN = 1.07;
+    private static final double EVEN = 1.05;
 
     /** Most of a kernel on its outermost rings when it is believed. */
     private static final double OUTER = 0.1;
