@@ -11,7 +11,7 @@ import noctuary.stats.Robust;
  * it would be of white noise under the Gaussian that fits the noise at 4 and 8 px.
  */
 final class BackgroundNoise {
-    private static final int LARGEST = 8;
+    static final int LARGEST = 8;
     private static final double MOST_SIGMA = 4;
     private static final int HALVINGS = 20;
     private static final double MOST_LOST = 0.8;
@@ -73,7 +73,7 @@ final class BackgroundNoise {
                 / kept(sigma, LARGEST / 2);
     }
 
-    private double kept(int size) {
+    double kept(int size) {
         double kept = kept(smoothing, size);
         return size == LARGEST ? 1 - slower * (1 - kept) : kept;
     }

@@ -16,6 +16,11 @@ record Block(Tile tile, int left, int top, boolean[] free, double level) {
         return (top + i / SIDE) * tile.width() + left + i % SIDE;
     }
 
+    /** The same block with other pixels free. */
+    Block with(boolean[] others) {
+        return new Block(tile, left, top, others, level);
+    }
+
     double freeShare() {
         int count = 0;
         for (boolean each : free) {

@@ -1,5 +1,6 @@
 package noctuary.effect;
 
+import java.util.Arrays;
 import noctuary.stats.Selection;
 
 /** One block of a layer after the plane through its free pixels is taken off. */
@@ -20,51 +21,55 @@ final class BlockResidual {
         for (int i = 0; i < values.length; i++) {
             values[i] = block.free()[i] ? layer[block.at(i)] : 0;
         }
-        takeOffPlane(values, block.free());
-        return new BlockResidual(values, block.free());
+        return of(values, block.free());
     }
 
-    /** Least squares over the free pixels by the normal equations of 1, x, y. */
-    private static void takeOffPlane(double[] values, boolean[] free) {
-        double[][] m = new double[3][4];
+    /** @param values of a block's pixels; its own from here on */
+    static BlockResidual of(double[] values, boolean[] free) {
+        Slant slant = Slant.of(values, free);
         for (int i = 0; i < values.length; i++) {
-            if (free[i]) {
-                double[] row = {1, x(i), y(i), values[i]};
-                for (int a = 0; a < 3; a++) {
-                    for (int b = 0; b < 4; b++) {
-                        m[a][b] += row[a] * row[b];
-                    }
-                }
-            }
+            values[i] -= free[i] ? slant.at(i % SIDE, i / SIDE) : values[i];
         }
-        double[] plane = Elimination.solve(m);
-        for (int i = 0; i < values.length; i++) {
-            values[i] -= free[i] ? plane[0] + plane[1] * x(i) + plane[2] * y(i) : 0;
-        }
-    }
-
-    private static double x(int i) {
-        return i % SIDE - (SIDE - 1) / 2.0;
-    }
-
-    private static double y(int i) {
-        return i / SIDE - (SIDE - 1) / 2.0;
+        return new BlockResidual(values, free);
     }
 
     /** Mean square of the means of squares of {@code size} px without a masked pixel; NaN for none. */
     double variance(int size) {
+        double[] means = means(size);
         double sum = 0;
+        for (double mean : means) {
+            sum += mean * mean;
+        }
+        return means.length == 0 ? Double.NaN : sum / means.length;
+    }
+
+    /** Means of squares of {@code size} px without a masked pixel, row after row. */
+    double[] means(int size) {
+        if (size == 1) {
+            return pixels();
+        }
+        double[] means = new double[SIDE / size * (SIDE / size)];
         int count = 0;
         for (int y = 0; y < SIDE; y += size) {
             for (int x = 0; x < SIDE; x += size) {
                 double mean = mean(x, y, size);
                 if (!Double.isNaN(mean)) {
-                    sum += mean * mean;
-                    count++;
+                    means[count++] = mean;
                 }
             }
         }
-        return count == 0 ? Double.NaN : sum / count;
+        return Arrays.copyOf(means, count);
+    }
+
+    private double[] pixels() {
+        double[] pixels = new double[values.length];
+        int count = 0;
+        for (int i = 0; i < values.length; i++) {
+            if (free[i]) {
+                pixels[count++] = values[i];
+            }
+        }
+        return Arrays.copyOf(pixels, count);
     }
 
     private double mean(int left, int top, int size) {

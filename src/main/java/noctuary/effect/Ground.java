@@ -1,6 +1,8 @@
 package noctuary.effect;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import noctuary.stars.Star;
 import noctuary.stats.Robust;
 
@@ -62,6 +64,14 @@ record Ground(List<boolean[]> masks, List<Block> blocks, double smear) {
     /** The blocks, none where there are too few. */
     List<Block> background() {
         return enough() ? blocks : List.of();
+    }
+
+    Map<Tile, boolean[]> masksOf(List<Tile> tiles) {
+        Map<Tile, boolean[]> of = new IdentityHashMap<>();
+        for (int t = 0; t < tiles.size(); t++) {
+            of.put(tiles.get(t), masks.get(t));
+        }
+        return of;
     }
 
     DarkSky dark() {

@@ -3,6 +3,7 @@ package noctuary.effect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntFunction;
 
 /** The noise of the background, after over before, each number with the reason where it cannot be had. */
@@ -12,9 +13,11 @@ final class NoiseReport {
     static final String FAINT_LIGHT =
             "faint light lies over all of the field, and after so much smoothing it passes for noise";
 
-    private static final int[] SIZES = {1, 2, 4, 8};
+    static final int[] SIZES = {1, 2, 4, 8};
     private static final double MOST_CUT_PERCENT = 10;
     private static final double MEDIAN_CUT_PERCENT = 40;
+    /** Under more of a cut no kernel is looked for. */
+    private static final double LITTLE_CUT_PERCENT = 1;
 
     private final List<Block> blocks;
     private final String drowned;
@@ -25,21 +28,16 @@ final class NoiseReport {
     private final String blind;
     private final BackgroundNoise before;
     private final BackgroundNoise after;
+    private final Optional<WhiteNoise> white;
 
     /**
-     * @param blocks empty when there are too few
-     * @param drowned why other light passes for noise in them; empty when it does not
-     * @param cutPercent share of them that is black
+     * @param ground with the background
+     * @param drowned why other light passes for noise in it; empty when it does not
+     * @param cutPercent share of it that is black
      * @param whole whether nothing was resampled
      */
-    NoiseReport(
-            List<Block> blocks,
-            String drowned,
-            Layers layers,
-            Stretching stretching,
-            double cutPercent,
-            boolean whole) {
-        this.blocks = blocks;
+    NoiseReport(Ground ground, String drowned, Layers layers, Stretching stretching, double cutPercent, boolean whole) {
+        this.blocks = ground.background();
         this.drowned = drowned;
         this.layers = layers;
         this.stretching = stretching;
@@ -48,6 +46,9 @@ final class NoiseReport {
         this.blind = blind();
         this.before = blind.isEmpty() ? new BackgroundNoise(blocks, layers.stretched()) : null;
         this.after = blind.isEmpty() ? new BackgroundNoise(blocks, layers.shown()) : null;
+        this.white = blind.isEmpty() && whole && cutPercent < LITTLE_CUT_PERCENT
+                ? WhiteNoise.of(ground, layers, before)
+                : Optional.empty();
     }
 
     private String blind() {
@@ -79,8 +80,9 @@ final class NoiseReport {
         if (!blind.isEmpty()) {
             return size == 1 ? upper() : Amount.absent(blind);
         }
-        if (!drowned.isEmpty()) {
-            return Amount.absent(drowned);
+        Optional<Double> known = white.flatMap(w -> w.ratio(size).map(r -> r / w.gain(stretching.skyGain())));
+        if (known.isPresent() || !drowned.isEmpty()) {
+            return known.map(Amount::of).orElse(Amount.absent(drowned));
         }
         return whole || size == SIZES[SIZES.length - 1]
                 ? Amount.known(after.sigma(size) / before.sigma(size) / stretching.skyGain(), "the origin has no noise")
@@ -103,6 +105,10 @@ final class NoiseReport {
     }
 
     Amount blotchAfter() {
+        Optional<Double> known = white.flatMap(WhiteNoise::blotch);
+        if (known.isPresent()) {
+            return Amount.of(known.get());
+        }
         String why = blind.isEmpty() ? drowned : blind;
         return why.isEmpty() ? Amount.of(after.blotch()) : Amount.absent(why);
     }

@@ -88,7 +88,7 @@ final class Report {
         Ground clear = clear(same.smear(fwhm));
         boolean empty = ground.empty();
         NoiseReport noise = new NoiseReport(
-                clear.background(),
+                clear,
                 drowned(clear, empty),
                 layers,
                 found,

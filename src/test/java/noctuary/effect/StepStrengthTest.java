@@ -194,6 +194,34 @@ class StepStrengthTest {
         all.assertAll();
     }
 
+    /** Faint waves lie all over this sky, and smoothing leaves them; planted truth by definition ({@link StepTruth}). */
+    @ParameterizedTest
+    @CsvSource({
+        "gaussian 1.5, BEFORE, asinh",
+        "gaussian 1.5, AFTER, power",
+        "gaussian 1.5, ALONE, asinh",
+        "gaussian 3.0, AFTER, asinh",
+        "median 3, ALONE, power"
+    })
+    void faintWavesAreNoNoise(String step, Chain.Order order, String tone) {
+        Chain.Tone stretch = tone.equals("asinh") ? Chain.Tone.asinh() : Chain.Tone.power();
+        Chain chain = new Chain(stretch, order, StepRow.named(step));
+        Effect effect = chain.effect(NEBULA);
+        double[] truth = new StepTruth(chain, NEBULA).noiseAndCut();
+        assertShare(effect.noiseRatio(1), truth[0], 0.05);
+        assertShare(effect.noiseRatio(8), truth[1], 0.05);
+    }
+
+    /** The slope of the stretch about the sky between close stars; planted truth by definition. */
+    @Test
+    void sharpeningBetweenCloseStarsUnderAPower() {
+        Chain chain = new Chain(Chain.Tone.power(), Chain.Order.BEFORE, StepRow.named("sharpen 0.8 at 1.5"));
+        Effect effect = chain.effect(CROWDED);
+        double[] truth = new StepTruth(chain, CROWDED).noiseAndCut();
+        assertShare(effect.noiseRatio(1), truth[0], 0.05);
+        assertShare(effect.noiseRatio(8), truth[1], 0.05);
+    }
+
     private static void rightOrAbsent(
             SoftAssertions all, String what, Amount amount, double expected, double reach, String why) {
         if (amount.value().isPresent()) {
