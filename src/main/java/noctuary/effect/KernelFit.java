@@ -1,10 +1,7 @@
 package noctuary.effect;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -21,7 +18,9 @@ import java.util.stream.Stream;
  */
 record KernelFit(double gain, double constant, double misfit, double outer, double rms, int rows, int rings) {
     private static final int ROUNDS = 2;
-    private static final int[][] OFFSETS = offsets();
+    /** Index offsets within a patch. */
+    private static final int[][] OFFSETS = RingOffsets.of(Patch.RINGS, Patch.SIDE);
+
     private static final int RINGS = OFFSETS.length;
     private static final int N = RINGS + 1;
     private static final double RIDGE = 1e-9;
@@ -35,23 +34,6 @@ record KernelFit(double gain, double constant, double misfit, double outer, doub
         int pixels =
                 Arrays.stream(OFFSETS, 0, rings).mapToInt(ring -> ring.length).sum();
         return rms * Math.sqrt((double) pixels / rows) / (noise * Math.abs(gain));
-    }
-
-    /** Index offsets within a patch, ring after ring: by distance up to 3 px, by rounded distance from there. */
-    private static int[][] offsets() {
-        SortedMap<Double, List<Integer>> rings = new TreeMap<>();
-        for (int dy = -Patch.RINGS; dy <= Patch.RINGS; dy++) {
-            for (int dx = -Patch.RINGS; dx <= Patch.RINGS; dx++) {
-                double apart = Math.hypot(dx, dy);
-                double ring = apart < 3 ? apart : Math.rint(apart);
-                if (ring <= Patch.RINGS) {
-                    rings.computeIfAbsent(ring, r -> new ArrayList<>()).add(dy * Patch.SIDE + dx);
-                }
-            }
-        }
-        return rings.values().stream()
-                .map(ring -> ring.stream().mapToInt(Integer::intValue).toArray())
-                .toArray(int[][]::new);
     }
 
     /** One patch's layers: what follows from what, and how much a unit of y counts at each pixel. */

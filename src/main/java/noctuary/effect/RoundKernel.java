@@ -1,10 +1,7 @@
 package noctuary.effect;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * The round kernel by which the noise of a picture follows from that of its origin.
@@ -14,8 +11,8 @@ import java.util.TreeMap;
  * @param gainError standard error of it, from how the blocks differ
  */
 record RoundKernel(double[] taps, double gain, double gainError) {
-    /** Index offsets within a {@link Surround}, ring after ring: by distance up to 3 px, by rounded distance from there. */
-    static final int[][] OFFSETS = offsets();
+    /** Index offsets within a {@link Surround}. */
+    static final int[][] OFFSETS = RingOffsets.of(Surround.REACH, Surround.SIDE);
 
     private static final int RINGS = OFFSETS.length;
     private static final double RIDGE = 1e-9;
@@ -23,22 +20,6 @@ record RoundKernel(double[] taps, double gain, double gainError) {
     private static final int[] FEWER_RINGS = {6, 8, 10};
     /** A ring counts that lowers the sum of the squares by so many times what a ring does by chance. */
     private static final double BEYOND_CHANCE = 4;
-
-    private static int[][] offsets() {
-        SortedMap<Double, List<Integer>> rings = new TreeMap<>();
-        for (int dy = -Surround.REACH; dy <= Surround.REACH; dy++) {
-            for (int dx = -Surround.REACH; dx <= Surround.REACH; dx++) {
-                double apart = Math.hypot(dx, dy);
-                double ring = apart < 3 ? apart : Math.rint(apart);
-                if (ring <= Surround.REACH) {
-                    rings.computeIfAbsent(ring, r -> new ArrayList<>()).add(dy * Surround.SIDE + dx);
-                }
-            }
-        }
-        return rings.values().stream()
-                .map(ring -> ring.stream().mapToInt(Integer::intValue).toArray())
-                .toArray(int[][]::new);
-    }
 
     /** By least squares over the free pixels of all blocks, on as few rings as explain as much as all. */
     static RoundKernel of(List<RingSums> blocks) {
