@@ -22,16 +22,15 @@ record RingSums(Block block, List<double[][]> products, double[] withShown, doub
         }
         BlockResidual own = BlockResidual.of(block, picture);
         List<double[][]> products = new ArrayList<>();
-        double[] withShown = new double[rings.length];
         double[] shown = new double[NoiseReport.SIZES.length];
         for (int s = 0; s < shown.length; s++) {
-            double[][] means = means(rings, NoiseReport.SIZES[s]);
-            products.add(products(means));
+            products.add(products(means(rings, NoiseReport.SIZES[s])));
             shown[s] = own.variance(NoiseReport.SIZES[s]);
-            for (int r = 0; s == 0 && r < rings.length; r++) {
-                withShown[r] = product(means[r], own.means(1));
-            }
         }
+        double[] pixels = own.means(1);
+        double[] withShown = Arrays.stream(rings)
+                .mapToDouble(ring -> product(ring.means(1), pixels))
+                .toArray();
         return new RingSums(block, products, withShown, shown);
     }
 

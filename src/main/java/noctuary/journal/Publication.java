@@ -30,10 +30,11 @@ final class Publication {
     }
 
     /**
+     * @param standing record of the site that stands
      * @throws RefusedException when the folder holds something that is not a site of ours, lies among the notes, or
      *     cannot be written
      */
-    static Publication begin(Path root, Path output) throws IOException, RefusedException {
+    static Publication begin(Path root, Path output, ShownFiles standing) throws IOException, RefusedException {
         Path place = output.toAbsolutePath().normalize();
         refuseForeign(place);
         refuseNotes(root.resolve("entries"), place);
@@ -42,7 +43,7 @@ final class Publication {
             Leftovers.clear(place);
             Path draft = Files.createTempDirectory(place.getParent(), Leftovers.draftPrefix(place));
             openToReaders(draft);
-            return new Publication(place, draft, Spare.of(root, place));
+            return new Publication(place, draft, Spare.of(root, place, standing));
         } catch (FileSystemException e) {
             throw new RefusedException(
                     place + ": no site can be written there; name another folder with --output, or give yourself"

@@ -69,7 +69,7 @@ public final class Rendering {
             ShownFiles shown = ShownFiles.of(root, output);
             Former former =
                     before.map(b -> Former.at(output, shown.find(b.site()))).orElse(Former.none());
-            Site site = alone(root, output, render.looks(), new Earlier(former, anew), progress);
+            Site site = alone(root, output, render.looks(), new Earlier(shown, former, anew), progress);
             shown.keep(render.keep(site.journal(), site.entries(), site.outcome()), site.pieces());
             return site.outcome();
         } finally {
@@ -80,7 +80,7 @@ public final class Rendering {
     private record Site(Journal journal, List<DrawnEntry> entries, Map<String, Piece> pieces, Outcome outcome) {}
 
     /** @param anew whether only pictures may stay of sites before */
-    private record Earlier(Former standing, boolean anew) {
+    private record Earlier(ShownFiles shown, Former standing, boolean anew) {
         Draft begin(Publication publication) throws IOException {
             Map<String, Piece> spare = publication.earlier();
             return Draft.of(publication.draft(), anew ? ShownFiles.picturesOf(spare) : spare, standing);
@@ -89,7 +89,7 @@ public final class Rendering {
 
     private static Site alone(Path root, Path output, Branches looks, Earlier earlier, Progress progress)
             throws IOException, RefusedException {
-        Publication publication = Publication.begin(root, output);
+        Publication publication = Publication.begin(root, output, earlier.shown());
         try {
             Gathering gathered = Gathering.of(root, looks, progress);
             Draft draft = earlier.begin(publication);

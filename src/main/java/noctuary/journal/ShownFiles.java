@@ -52,7 +52,7 @@ record ShownFiles(Path place, String maker) {
     }
 
     void keep(String looks, Map<String, Piece> pieces) {
-        KeptFile.writeSummed(place, Kept.PACKING.pack(new Kept(maker, looks, pieces)));
+        write(new Kept(maker, looks, pieces));
     }
 
     /** Some files were put into the site that stands: what they show is not known any more. */
@@ -60,7 +60,7 @@ record ShownFiles(Path place, String maker) {
         kept().ifPresent(kept -> {
             Map<String, Piece> others = new TreeMap<>(kept.pieces());
             paths.forEach(path -> others.replace(path, new Piece("", List.of(path))));
-            KeptFile.writeSummed(place, Kept.PACKING.pack(new Kept(kept.maker(), looks, others)));
+            write(new Kept(kept.maker(), looks, others));
         });
     }
 
@@ -72,6 +72,10 @@ record ShownFiles(Path place, String maker) {
             others.put(name, made ? new Piece("", piece.files()) : piece);
         });
         return others;
+    }
+
+    private void write(Kept kept) {
+        KeptFile.writeSummed(place, Kept.PACKING.pack(kept));
     }
 
     private Optional<Kept> kept() {

@@ -17,10 +17,9 @@ import noctuary.site.Draft.Piece;
  */
 record Spare(Path folder, ShownFiles standing) {
 
-    static Spare of(Path root, Path output) {
+    static Spare of(Path root, Path output, ShownFiles standing) {
         Path record = Places.standing(root, output);
-        return new Spare(
-                Places.cache(root).resolve("spare").resolve(record.getFileName()), ShownFiles.of(root, output));
+        return new Spare(Places.cache(root).resolve("spare").resolve(record.getFileName()), standing);
     }
 
     /**

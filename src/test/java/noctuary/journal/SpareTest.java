@@ -52,7 +52,7 @@ class SpareTest {
     }
 
     private Path spare() {
-        return Spare.of(root, output).folder();
+        return Spare.of(root, output, ShownFiles.of(root, output)).folder();
     }
 
     private static Object place(Path file) throws IOException {
