@@ -31,14 +31,30 @@ record SkySlope(double slope, double error, double misfit, double noise) {
      * @return nothing where too little of the sky is clear, or the kernel is wider than what is looked at
      */
     static Optional<SkySlope> of(List<Block> background, double sky, double noise, double scale) {
-        List<Patch> patches = Patch.sky(background, MOST_PATCHES);
+        List<Patch> patches = Patch.skyAndCut(background, MOST_PATCHES);
         if (patches.size() < FEWEST_PATCHES) {
             return Optional.empty();
         }
-        KernelFit fit = KernelStretch.slope(patches, sky, scale);
-        return fit.outer() < OUTER
-                ? Optional.of(new SkySlope(fit.gain(), fit.gainError(noise), fit.misfit(), noise))
-                : Optional.empty();
+        List<KernelFit.Pair> pairs = KernelStretch.plain(patches, sky);
+        KernelFit fit = KernelFit.plain(pairs, scale);
+        if (fit.outer() >= OUTER) {
+            return Optional.empty();
+        }
+        if (fit.wider() <= 1) {
+            return Optional.of(new SkySlope(fit.gain(), fit.gainError(noise), fit.misfit(), noise));
+        }
+        List<double[]> rows = KernelFit.rows(pairs);
+        KernelFit straight = StraightSky.kernel(rows, fit, scale);
+        CoreSlope core = CoreSlope.of(
+                rows.stream()
+                        .map(row -> new double[] {straight.under(row), KernelFit.shown(row)})
+                        .toList(),
+                straight.wider());
+        return Optional.of(new SkySlope(
+                core.slope(),
+                Math.hypot(straight.gainError(noise), core.error() / core.slope()),
+                fit.misfit(),
+                noise));
     }
 
     /** This slope over that of a curve, on the whole of the noise about the sky. */

@@ -118,8 +118,9 @@ final class StretchFinder {
         return all.stream()
                 .filter(each -> slope.get().agrees(slope.get().over(each.transfer(), sky)))
                 .findFirst()
+                .map(Stretching::known)
                 .orElseGet(() -> new Stretching(
-                        first.transfer(), slope.get().over(first.transfer(), sky), first.stepAfter(), UNEVEN, ""));
+                        first.transfer(), slope.get().over(first.transfer(), sky), true, first.stepAfter(), UNEVEN, ""));
     }
 
     private double noiseRatio(Transfer transfer) {
