@@ -38,6 +38,11 @@ record KernelFit(
         return rms * Math.sqrt((double) pixels / rows) / (noise * Math.abs(gain));
     }
 
+    /** What is left over, as a share of what the kernel makes of unit noise. */
+    double leftShare() {
+        return rms / (wider() * Math.abs(gain));
+    }
+
     /** Noise under the kernel over that of x, where that is white, if the kernel's sum were one. */
     double wider() {
         double squares = 0;

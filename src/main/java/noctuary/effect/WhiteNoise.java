@@ -117,19 +117,15 @@ final class WhiteNoise {
         return ratio(BackgroundNoise.LARGEST).flatMap(many -> ratio(1).map(one -> many / one));
     }
 
-    /** Noise under the kernel over the origin's, if the kernel's sum were one. */
-    private double wider() {
-        return Math.sqrt(kernel.ofWhite(1)) / kernel.gain();
-    }
-
     /**
      * By how much the picture's noise stands higher than under the stretch as found.
      *
      * @param found the same by {@link SkySlope}, 1 where the stretch holds
+     * @param known whether that is nearer than this kernel's sum can be
      */
-    double gain(double found, boolean slopeKnown) {
+    double gain(double found, boolean known) {
         double error = kernel.gainError() / kernel.gain();
-        if (wider() > 1 && slopeKnown) {
+        if (known) {
             return found;
         }
         boolean holds = found == 1 && Math.abs(kernel.gain() - 1) < Math.max(NEAR, ERRORS * error);
