@@ -2,6 +2,7 @@ package noctuary.effect;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import noctuary.stars.Star;
 import noctuary.stats.Robust;
@@ -67,7 +68,7 @@ final class Report {
 
     /** @param seen finds the stars of the picture once its stretch is known */
     Effect of(Ends ends, boolean lossy, Function<Transfer, List<Star>> seen) {
-        Amount cut = ground.enough() ? Amount.of(dark.cutPercent()) : Amount.absent(NoiseReport.NO_BACKGROUND);
+        Amount cut = cut();
         return new StretchFinder(tiles, ground.blocks())
                 .find()
                 .map(found -> full(
@@ -82,6 +83,13 @@ final class Report {
                                 + " local contrast changed"));
     }
 
+    private Amount cut() {
+        if (!ground.enough()) {
+            return Amount.absent(NoiseReport.NO_BACKGROUND);
+        }
+        return dark.unsettled() ? Amount.absent(DarkSky.UNSETTLED) : Amount.of(dark.cutPercent());
+    }
+
     private Effect full(Ends ends, boolean lossy, Amount cut, Stretching found, List<Star> seen) {
         Layers layers = Layers.of(tiles, found.transfer());
         SameStars same = SameStars.of(from.stars(), seen, laying);
@@ -92,11 +100,11 @@ final class Report {
                 drowned(clear, empty),
                 layers,
                 found,
-                dark.mainCutPercent(),
+                dark,
                 laying.way().whole());
         double ratio = noise.scales().get(0).ratio().value().orElse(1);
         StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, ratio, seen, same)
-                .trusted(crowding, stretched, empty, clear.smear() >= MUCH * fwhm);
+                .trusted(crowding, stretched, half(layers), empty, clear.smear() >= MUCH * fwhm);
         return new Effect(
                 Optional.of(laid()),
                 Optional.of(stretch(found)),
@@ -118,6 +126,10 @@ final class Report {
                 dark.castPercent(),
                 lossy,
                 stars.whyNoFates());
+    }
+
+    private OptionalDouble half(Layers layers) {
+        return stretched ? HalfHeight.ratio(layers, from.stars(), laying, fwhm) : OptionalDouble.empty();
     }
 
     /** Why what is left of the noise cannot be told from light that lies about; empty when it can. */
