@@ -33,7 +33,10 @@ record DarkSky(double cutPercent, double mainCutPercent, double doubtPercent, Li
         boolean colour = !blocks.isEmpty() && blocks.get(0).tile().colours().length == 3;
         double main = 100 * sky.at(level, mainCut);
         return new DarkSky(
-                100 * sky.at(level, cut), main, 100 * sky.doubt(level, cut), colour && main < MOST_CUT_PERCENT ? cast(blocks) : List.of());
+                100 * sky.at(level, cut),
+                main,
+                100 * sky.doubt(level, cut),
+                colour && main < MOST_CUT_PERCENT ? cast(blocks) : List.of());
     }
 
     /** Whether light that lies all over may hide what is cut. */

@@ -85,7 +85,8 @@ final class NoiseReport {
         if (!blind.isEmpty()) {
             return size == 1 ? upper() : Amount.absent(blind);
         }
-        Optional<Double> known = white.flatMap(w -> w.ratio(size).map(r -> r / w.gain(stretching.skyGain(), stretching.skyKnown())));
+        Optional<Double> known =
+                white.flatMap(w -> w.ratio(size).map(r -> r / w.gain(stretching.skyGain(), stretching.skyKnown())));
         if (known.isPresent() || !drowned.isEmpty()) {
             return known.map(Amount::of).orElse(Amount.absent(drowned));
         }

@@ -96,12 +96,7 @@ final class Report {
         Ground clear = clear(same.smear(fwhm));
         boolean empty = ground.empty();
         NoiseReport noise = new NoiseReport(
-                clear,
-                drowned(clear, empty),
-                layers,
-                found,
-                dark,
-                laying.way().whole());
+                clear, drowned(clear, empty), layers, found, dark, laying.way().whole());
         double ratio = noise.scales().get(0).ratio().value().orElse(1);
         StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, ratio, seen, same)
                 .trusted(crowding, stretched, half(layers), empty, clear.smear() >= MUCH * fwhm);

@@ -66,7 +66,8 @@ record SkyLevel(double level, double error) {
 
     /** Mean level, mean quantity and how steeply that follows the level, NaN where all levels are one. */
     private static double[] line(int[] blocks, double[] levels, double[] quantity) {
-        double meanX = Arrays.stream(blocks).mapToDouble(k -> levels[k]).average().orElse(0);
+        double meanX =
+                Arrays.stream(blocks).mapToDouble(k -> levels[k]).average().orElse(0);
         double meanY =
                 Arrays.stream(blocks).mapToDouble(k -> quantity[k]).average().orElse(0);
         double xy = 0;

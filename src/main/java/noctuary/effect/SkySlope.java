@@ -60,11 +60,7 @@ record SkySlope(double slope, double error, double misfit, double noise, boolean
                         .toList(),
                 straight.wider());
         return new SkySlope(
-                core.slope(),
-                Math.hypot(straight.gainError(noise), core.error() / core.slope()),
-                misfit,
-                noise,
-                true);
+                core.slope(), Math.hypot(straight.gainError(noise), core.error() / core.slope()), misfit, noise, true);
     }
 
     /** This slope over that of a curve, on the whole of the noise about the sky. */

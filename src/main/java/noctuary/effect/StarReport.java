@@ -49,9 +49,9 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
      * @param smeared whether light of the stars lies far out of where it was
      * @param empty whether some of the sky is empty of light
      */
-    StarReport trusted(
-            Crowding crowding, boolean stretched, OptionalDouble half, boolean empty, boolean smeared) {
-        SameStars shapes = stretched ? crowding.trustedStretched(same.alike().confirmedBy(half)) : crowding.trusted(same);
+    StarReport trusted(Crowding crowding, boolean stretched, OptionalDouble half, boolean empty, boolean smeared) {
+        SameStars shapes =
+                stretched ? crowding.trustedStretched(same.alike().confirmedBy(half)) : crowding.trusted(same);
         boolean mixed = smeared && fates.isPresent() && halved > MANY_HALVED && (crowding.close() || !empty);
         return new StarReport(
                 shapes, mixed ? Optional.empty() : fates, halved, rings, mixed ? Crowding.HALVED : whyNoFates);

@@ -53,7 +53,9 @@ final class StraightSky {
             }
         }
         double[] cubic = Elimination.solve(m);
-        return rows.stream().map(row -> KernelFit.with(row, dot(cubic, powers(row)))).toArray(double[][]::new);
+        return rows.stream()
+                .map(row -> KernelFit.with(row, dot(cubic, powers(row))))
+                .toArray(double[][]::new);
     }
 
     private double[] powers(double[] row) {

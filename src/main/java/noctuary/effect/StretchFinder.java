@@ -120,7 +120,8 @@ final class StretchFinder {
                 .filter(each -> slope.agrees(slope.over(each.transfer(), sky)))
                 .findFirst()
                 .map(each -> slope.bent() ? each.asShown(slope.over(each.transfer(), sky), true) : each)
-                .orElseGet(() -> first.asShown(slope.over(first.transfer(), sky), slope.bent()).withoutShapes(UNEVEN));
+                .orElseGet(() -> first.asShown(slope.over(first.transfer(), sky), slope.bent())
+                        .withoutShapes(UNEVEN));
     }
 
     private double noiseRatio(Transfer transfer) {

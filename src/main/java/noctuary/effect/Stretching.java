@@ -9,7 +9,8 @@ package noctuary.effect;
  * @param noShapes why the curve is not good enough for widths of stars and its own strength; empty when it is
  * @param noLight why it says nothing of anything brighter than the sky; empty when it does
  */
-record Stretching(Transfer transfer, double skyGain, boolean skyKnown, boolean stepAfter, String noShapes, String noLight) {
+record Stretching(
+        Transfer transfer, double skyGain, boolean skyKnown, boolean stepAfter, String noShapes, String noLight) {
     static Stretching sure(Transfer transfer) {
         return of(transfer, false);
     }

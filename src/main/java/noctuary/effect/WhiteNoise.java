@@ -88,8 +88,8 @@ final class WhiteNoise {
                 .filter(block -> Double.isFinite(block.rest(kernel, size)))
                 .toList();
         double one = before.sigma(1) / size;
-        double ratio = Math.sqrt(
-                rest(told, size) / after.kept(size) / (one * one) + size * size * kernel.ofWhite(size));
+        double ratio =
+                Math.sqrt(rest(told, size) / after.kept(size) / (one * one) + size * size * kernel.ofWhite(size));
         return told.size() < FEWEST_BLOCKS || Double.isNaN(ratio) ? Optional.empty() : Optional.of(ratio);
     }
 
@@ -99,7 +99,8 @@ final class WhiteNoise {
                 told.stream().mapToDouble(block -> block.rest(kernel, size)).toArray();
         double middle = Robust.median(rests);
         double[] off = IntStream.range(0, rests.length)
-                .mapToDouble(k -> Math.abs(rests[k] - middle) * Math.sqrt(told.get(k).squares(size)))
+                .mapToDouble(
+                        k -> Math.abs(rests[k] - middle) * Math.sqrt(told.get(k).squares(size)))
                 .toArray();
         double most = FAR * Robust.median(off);
         double sum = 0;
