@@ -87,7 +87,7 @@ final class Report {
         if (!ground.enough()) {
             return Amount.absent(NoiseReport.NO_BACKGROUND);
         }
-        return dark.unsettled() ? Amount.absent(DarkSky.UNSETTLED) : Amount.of(dark.cutPercent());
+        return Amount.of(dark.cutPercent());
     }
 
     private Effect full(Ends ends, boolean lossy, Amount cut, Stretching found, List<Star> seen) {
@@ -117,7 +117,7 @@ final class Report {
                 stars.rings().haloPercent(),
                 ends.blackPercent(),
                 ends.whitePercent(),
-                cut,
+                found.skyKnown() && dark.unsettled() ? Amount.absent(DarkSky.UNSETTLED) : cut,
                 dark.castPercent(),
                 lossy,
                 stars.whyNoFates());

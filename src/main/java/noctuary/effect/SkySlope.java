@@ -35,7 +35,13 @@ record SkySlope(double slope, double error, double misfit, double noise, boolean
      * @return nothing where too little of the sky is clear, or the kernel is wider than what is looked at
      */
     static Optional<SkySlope> of(List<Block> background, double sky, double noise, double scale) {
-        List<Patch> patches = Patch.skyAndCut(background, MOST_PATCHES);
+        return among(Patch.skyAndCut(background, MOST_PATCHES), sky, noise, scale)
+                .filter(SkySlope::bent)
+                .or(() -> among(Patch.sky(background, MOST_PATCHES), sky, noise, scale)
+                        .filter(slope -> !slope.bent()));
+    }
+
+    private static Optional<SkySlope> among(List<Patch> patches, double sky, double noise, double scale) {
         if (patches.size() < FEWEST_PATCHES) {
             return Optional.empty();
         }
