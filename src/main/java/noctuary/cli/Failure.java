@@ -6,15 +6,17 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import noctuary.journal.RefusedException;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParseResult;
 
 /** What a keeper reads when a command could not do its work: a sentence, never a stack trace. */
-final class Failure {
+final class Failure implements IExecutionExceptionHandler {
     static final int WRONG_CALL = 2;
 
-    private Failure() {}
-
-    static int report(Exception e, PrintWriter err) {
-        err.println("noctuary: " + sentence(e));
+    @Override
+    public int handleExecutionException(Exception e, CommandLine line, ParseResult parsed) {
+        line.getErr().println("noctuary: " + sentence(e));
         return WRONG_CALL;
     }
 

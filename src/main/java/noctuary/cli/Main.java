@@ -2,7 +2,6 @@ package noctuary.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -13,16 +12,6 @@ import picocli.CommandLine.Command;
         version = "noctuary 0.1.0",
         description = "A learning notebook for people who photograph deep-sky objects from home.",
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {
-            BeginCommand.class,
-            NoteCommand.class,
-            RenderCommand.class,
-            WatchCommand.class,
-            MeasureCommand.class,
-            ReviewCommand.class,
-            CheckCommand.class,
-            AutoComplete.GenerateCompletion.class
-        },
         footerHeading = "%nA first journal:%n",
         footer = {
             "  noctuary begin nights",
@@ -46,11 +35,11 @@ public final class Main implements Runnable {
     /** Runs one call and gives its exit status. */
     static int execute(PrintWriter out, PrintWriter err, String... args) {
         try {
-            return new CommandLine(new Main())
+            return Commands.under(new Main(), args)
                     .setOut(out)
                     .setErr(err)
-                    .setParameterExceptionHandler(WrongCall::report)
-                    .setExecutionExceptionHandler((e, line, parsed) -> Failure.report(e, line.getErr()))
+                    .setParameterExceptionHandler(new WrongCall())
+                    .setExecutionExceptionHandler(new Failure())
                     .execute(args);
         } catch (OutOfMemoryError | StackOverflowError e) {
             return Failure.report(e, err);

@@ -4,14 +4,14 @@ import java.io.PrintWriter;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** What a keeper reads when the call itself is wrong: what of it, and how the command is called. */
-final class WrongCall {
-    private WrongCall() {}
-
-    static int report(ParameterException e, String[] args) {
+final class WrongCall implements IParameterExceptionHandler {
+    @Override
+    public int handleParseException(ParameterException e, String[] args) {
         CommandLine command = e.getCommandLine();
         PrintWriter err = command.getErr();
         err.println("noctuary: " + sentence(e));

@@ -14,8 +14,11 @@ final class SweepBand {
      */
     private static final long MANY_PIXELS = 4_000_000;
 
-    /** Rows that are looked at together, so that only columns with something in them are looked at pixel by pixel. */
-    private static final int TOGETHER = 4;
+    /**
+     * Rows that are looked at together, so that only columns with something in them are looked at pixel by pixel, and sums
+     * down the columns are kept in memory less often.
+     */
+    private static final int TOGETHER = FourRows.ROWS;
 
     private final Grid grid;
     private final Lattice lattice;
@@ -34,7 +37,12 @@ final class SweepBand {
     /** By row, then by cell. */
     private final int[][] rowLeftOut;
 
+    /** Columns of a cell with something in them. */
+    private final int[] suspects;
+
+    /** Pixels that are no background, as {@link #TOGETHER} times their column and their row. */
     private final int[] leftOut;
+
     private int leftOutCount;
     private final float[] columnSum;
     private final int[] columnLeftOut;
@@ -59,6 +67,7 @@ final class SweepBand {
         this.residuals = new float[TOGETHER][width];
         this.squares = new float[width];
         this.rowLeftOut = new int[TOGETHER][lattice.columns()];
+        this.suspects = new int[width];
         this.leftOut = new int[TOGETHER * width];
         this.columnSum = new float[width];
         this.columnLeftOut = new int[width];
@@ -82,8 +91,9 @@ final class SweepBand {
             int rows = Math.min(TOGETHER, bottom - y);
             read(y, rows);
             leaveOut(y, rows);
+            FourRows.add(residuals, columnSum);
             for (int k = 0; k < rows; k++) {
-                add(residuals[k], rowLeftOut[k], rowMeans[y + k]);
+                mean(residuals[k], rowLeftOut[k], rowMeans[y + k]);
             }
         }
         for (int column = 0; column < lattice.columns(); column++) {
@@ -104,21 +114,17 @@ final class SweepBand {
     }
 
     private void read(int y, int rows) {
-        Arrays.fill(squares, 0);
         for (int k = 0; k < rows; k++) {
             grid.pixels().copyRow(y + k, line);
             if ((y + k) % (step * step) == 0) {
                 ends.look(line);
             }
             background.subtract(y + k, line, residuals[k]);
-            addSquares(residuals[k]);
         }
-    }
-
-    private void addSquares(float[] residual) {
-        for (int x = 0; x < residual.length; x++) {
-            squares[x] += residual[x] * residual[x];
+        for (int k = rows; k < TOGETHER; k++) {
+            Arrays.fill(residuals[k], 0);
         }
+        FourRows.square(residuals, squares);
     }
 
     /** Blanks what is no background; counts the single pixels on the way, which want their neighbours as they are. */
@@ -128,22 +134,30 @@ final class SweepBand {
             Arrays.fill(rowLeftOut[k], 0);
         }
         for (int column = 0; column < clips.length; column++) {
-            float square = clips[column] * clips[column];
-            for (int x = lattice.left(column), to = lattice.left(column + 1); x < to; x++) {
-                if (!(squares[x] < square)) {
-                    leaveOut(x, column, y, rows);
-                }
+            int many = suspect(lattice.left(column), lattice.left(column + 1), clips[column] * clips[column]);
+            for (int i = 0; i < many; i++) {
+                leaveOut(suspects[i], column, y, rows);
             }
         }
         for (int i = 0; i < leftOutCount; i++) {
-            residuals[leftOut[i] / width][leftOut[i] % width] = 0;
+            residuals[leftOut[i] % TOGETHER][leftOut[i] / TOGETHER] = 0;
         }
+    }
+
+    /** How many columns have something in them; the look at each is work of another kind and stays out of this loop. */
+    private int suspect(int from, int to, float square) {
+        int many = 0;
+        for (int x = from; x < to; x++) {
+            suspects[many] = x;
+            many += squares[x] < square ? 0 : 1;
+        }
+        return many;
     }
 
     private void leaveOut(int x, int column, int y, int rows) {
         for (int k = 0; k < rows; k++) {
             if (!(Math.abs(residuals[k][x]) < clips[column])) {
-                leftOut[leftOutCount++] = k * width + x;
+                leftOut[leftOutCount++] = TOGETHER * x + k;
                 rowLeftOut[k][column]++;
                 columnLeftOut[x]++;
                 single(x, y + k, residuals[k], clips[column] / CLIP_SIGMAS);
@@ -164,33 +178,11 @@ final class SweepBand {
         }
     }
 
-    private void add(float[] residual, int[] gone, float[] rowMeans) {
-        for (int x = 0; x < width; x++) {
-            columnSum[x] += residual[x];
-        }
+    private void mean(float[] residual, int[] gone, float[] rowMeans) {
         for (int column = row % step; column < gone.length; column += step) {
             int from = lattice.left(column);
             int to = lattice.left(column + 1);
-            rowMeans[column / step] = sum(residual, from, to) / (to - from - gone[column]);
+            rowMeans[column / step] = FourRows.sum(residual, from, to) / (to - from - gone[column]);
         }
-    }
-
-    /** In four sums that do not wait for each other. */
-    private static float sum(float[] values, int from, int to) {
-        float a = 0;
-        float b = 0;
-        float c = 0;
-        float d = 0;
-        int x = from;
-        for (; x + 3 < to; x += 4) {
-            a += values[x];
-            b += values[x + 1];
-            c += values[x + 2];
-            d += values[x + 3];
-        }
-        for (; x < to; x++) {
-            a += values[x];
-        }
-        return a + b + (c + d);
     }
 }

@@ -43,12 +43,25 @@ record CellLevel(double level, double noise, double fineNoise) {
 
     private static float[] sample(float[] values, int n) {
         int count = Math.min(n, SAMPLE);
+        int[] places = places(n, count);
         float[] sample = new float[count];
         for (int i = 0; i < count; i++) {
-            sample[i] = values[(int) ((long) i * n / count)];
+            sample[i] = values[places[i]];
         }
         Arrays.sort(sample);
         return sample;
+    }
+
+    /** So many places, evenly over the first {@code n}: i n / count, without a division for each. */
+    private static int[] places(int n, int count) {
+        int[] places = new int[count];
+        int rest = 0;
+        for (int i = 1; i < count; i++) {
+            rest += n % count;
+            places[i] = places[i - 1] + n / count + (rest < count ? 0 : 1);
+            rest -= rest < count ? 0 : count;
+        }
+        return places;
     }
 
     /** From the lower half, which stars do not reach; falls back to wider quantiles for coarse steps. */
@@ -82,9 +95,10 @@ record CellLevel(double level, double noise, double fineNoise) {
         if (count < 1) {
             return Double.NaN;
         }
+        int[] places = places(n - 2, count);
         float[] difference = new float[count];
         for (int i = 0; i < count; i++) {
-            int k = 1 + (int) ((long) i * (n - 2) / count);
+            int k = 1 + places[i];
             difference[i] = Math.abs(2 * values[k] - values[k - 1] - values[k + 1]);
         }
         return Robust.MAD_TO_SIGMA / Math.sqrt(6) * Selection.kth(difference, count, count / 2);

@@ -79,7 +79,8 @@ class MainTest {
     void completionKnowsWhatTheProgramKnows() throws Exception {
         assertThat(run("generate-completion")).isZero();
         String script = out.toString();
-        CommandLine program = new CommandLine(new Main());
+        CommandLine program = Commands.under(new Main());
+        assertThat(program.getSubcommands()).hasSize(8);
         program.getSubcommands().forEach((name, command) -> {
             assertThat(script).contains(name);
             command.getCommandSpec()

@@ -27,6 +27,8 @@ import noctuary.stats.Robust;
 public final class SpeedBench {
     private static final int ROUNDS = 7;
     private static final int WARMING = 30;
+    /** Runs of the others before and after the batch. */
+    private static final int BESIDE = 5;
 
     private SpeedBench() {}
 
@@ -45,10 +47,7 @@ public final class SpeedBench {
         rounds.print();
         int frames = args.length > 0 ? Integer.parseInt(args[0]) : 100;
         if (Files.exists(target.resolve("noctuary.jar"))) {
-            double each = SpeedBatch.perFrame(target.resolve("noctuary"), file, frames);
-            line("batch in 1 GiB, whole process, a frame, ms", each);
-            line("batch, a frame / warm (at most 1)", each / rounds.warm());
-            line("batch, a frame / source-extractor (at most 0.33)", each / rounds.extractor());
+            rounds.batch(frames);
         }
         Files.delete(file);
         Files.delete(stack);
@@ -117,16 +116,23 @@ public final class SpeedBench {
             return measured + (System.nanoTime() - start) / 1e6;
         }
 
-        double warm() {
-            return Robust.median(times[OURS]);
-        }
-
-        double extractor() {
-            return Robust.median(times[EXTRACTOR]);
+        /** Beside runs right before it and right after it: a machine is not equally quick all the time. */
+        void batch(int frames) throws IOException, InterruptedException {
+            double[] warm = new double[2 * BESIDE];
+            double[] extractor = new double[2 * BESIDE];
+            double each = 0;
+            for (int i = 0; i < 2 * BESIDE; i++) {
+                each = i == BESIDE ? SpeedBatch.perFrame(target.resolve("noctuary"), file, frames) : each;
+                warm[i] = single();
+                extractor[i] = rivals.sourceExtractor();
+            }
+            line("batch in 1 GiB, whole process, a frame, ms", each);
+            line("batch, a frame / warm", each / Robust.median(warm));
+            line("batch, a frame / source-extractor (at most 0.33)", each / Robust.median(extractor));
         }
 
         void print() {
-            line("warm, ms", warm());
+            line("warm, ms", Robust.median(times[OURS]));
             line("source-extractor, whole process, ms", Robust.median(times[EXTRACTOR]));
             line("sep, background + extract + half-flux radius, ms", Robust.median(times[SEP]));
             line("warm / source-extractor (at most 0.33)", ratio(OURS, EXTRACTOR));
