@@ -100,8 +100,7 @@ record KernelFit(
 
     /** Whether the rings beyond those of {@code fewer} explain no more than chance would: their noise is then spared. */
     private boolean needsNoMoreThan(KernelFit fewer) {
-        double alike = Math.max(1, 1 / (wider() * wider()));
-        double chance = BEYOND_CHANCE * (rings - fewer.rings) * alike / rows;
+        double chance = BEYOND_CHANCE * (rings - fewer.rings) / rows;
         return fewer.rms * fewer.rms <= rms * rms * (1 + chance);
     }
 
