@@ -1,5 +1,6 @@
 package noctuary.noise;
 
+import java.util.Arrays;
 import noctuary.image.Plane;
 import noctuary.stats.Selection;
 
@@ -25,19 +26,65 @@ final class Singles {
 
     private static final int SIDE = 5;
 
+    private static final int ROOM = 256;
+
     private final Plane plane;
     private final Grid grid;
     private final float[] ring = new float[16];
     /** Residuals of the 5 x 5 pixels around, NaN where there is none. */
     private final double[] patch = new double[SIDE * SIDE];
 
+    private int[] columns = new int[ROOM];
+    private int[] rows = new int[ROOM];
+    private float[] residuals = new float[ROOM];
+    private float[] sigmas = new float[ROOM];
+    private int remembered;
+    private long hot;
+    private long cold;
+
     Singles(Grid grid) {
         this.grid = grid;
         this.plane = grid.pixels().plane();
     }
 
-    /** @param residual of pixel (x, y), more than eight {@code sigma} off */
-    boolean standsAlone(int x, int y, float residual, float sigma) {
+    long hot() {
+        return hot;
+    }
+
+    long cold() {
+        return cold;
+    }
+
+    /**
+     * To be judged later: what judges is long, and the compiler would take it into the loop over all pixels.
+     *
+     * @param residual of pixel (x, y), more than eight {@code sigma} off and farthest in its row
+     */
+    void remember(int x, int y, float residual, float sigma) {
+        if (remembered == columns.length) {
+            columns = Arrays.copyOf(columns, 2 * remembered);
+            rows = Arrays.copyOf(rows, 2 * remembered);
+            residuals = Arrays.copyOf(residuals, 2 * remembered);
+            sigmas = Arrays.copyOf(sigmas, 2 * remembered);
+        }
+        columns[remembered] = x;
+        rows[remembered] = y;
+        residuals[remembered] = residual;
+        sigmas[remembered++] = sigma;
+    }
+
+    /** Counts those of the remembered ones that stand alone. */
+    void judge() {
+        for (int i = 0; i < remembered; i++) {
+            if (standsAlone(columns[i], rows[i], residuals[i], sigmas[i])) {
+                hot += residuals[i] > 0 ? 1 : 0;
+                cold += residuals[i] < 0 ? 1 : 0;
+            }
+        }
+        remembered = 0;
+    }
+
+    private boolean standsAlone(int x, int y, float residual, float sigma) {
         if (less(residual, x, y - 1) || less(residual, x, y + 1)) {
             return false;
         }

@@ -46,8 +46,6 @@ final class SweepBand {
     private int leftOutCount;
     private final float[] columnSum;
     private final int[] columnLeftOut;
-    private long hot;
-    private long cold;
 
     SweepBand(Grid grid, int row, float saturation) {
         this.grid = grid;
@@ -74,11 +72,11 @@ final class SweepBand {
     }
 
     long hot() {
-        return hot;
+        return singles.hot();
     }
 
     long cold() {
-        return cold;
+        return singles.cold();
     }
 
     Ends ends() {
@@ -96,6 +94,7 @@ final class SweepBand {
                 mean(residuals[k], rowLeftOut[k], rowMeans[y + k]);
             }
         }
+        singles.judge();
         for (int column = 0; column < lattice.columns(); column++) {
             for (int x = lattice.left(column); asked(column) && x < lattice.left(column + 1); x++) {
                 int count = bottom - lattice.top(row) - columnLeftOut[x];
@@ -127,7 +126,7 @@ final class SweepBand {
         FourRows.square(residuals, squares);
     }
 
-    /** Blanks what is no background; counts the single pixels on the way, which want their neighbours as they are. */
+    /** Blanks what is no background; finds what may be single pixels on the way, which wants its neighbours as they are. */
     private void leaveOut(int y, int rows) {
         leftOutCount = 0;
         for (int k = 0; k < rows; k++) {
@@ -172,9 +171,8 @@ final class SweepBand {
         }
         boolean highest = (x == 0 || Math.abs(residual[x - 1]) < Math.abs(r) || residual[x - 1] * r < 0)
                 && (x == width - 1 || Math.abs(residual[x + 1]) < Math.abs(r) || residual[x + 1] * r < 0);
-        if (highest && singles.standsAlone(x, y, r, sigma)) {
-            hot += r > 0 ? 1 : 0;
-            cold += r < 0 ? 1 : 0;
+        if (highest) {
+            singles.remember(x, y, r, sigma);
         }
     }
 
