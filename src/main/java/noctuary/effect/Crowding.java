@@ -21,6 +21,8 @@ record Crowding(double room) {
     private static final double LEAST_SNR = 20;
     /** Square of the width, after over before, from which neighbours touch. */
     private static final double WIDER = 1.6;
+    /** The same where a stretch before lifted the wings. */
+    private static final double WIDER_STRETCHED = 1.2;
     /** The same below which their dark rings meet. */
     private static final double NARROWER = 0.85;
 
@@ -43,8 +45,17 @@ record Crowding(double room) {
 
     /** The shapes where they can be trusted. */
     SameStars trusted(SameStars same) {
+        return trusted(same, WIDER);
+    }
+
+    /** The same on a picture that was stretched before, which lifts the stars' wings into each other. */
+    SameStars trustedStretched(SameStars same) {
+        return trusted(same, WIDER_STRETCHED);
+    }
+
+    private SameStars trusted(SameStars same, double wider) {
         double ratio = same.fwhmRatio().value().orElse(1);
-        boolean much = ratio * ratio > WIDER || ratio * ratio < NARROWER;
-        return close() && much ? SameStars.absent(WIDE) : same;
+        boolean much = ratio * ratio > wider || ratio * ratio < NARROWER;
+        return close() && (much || !same.even()) ? SameStars.absent(WIDE) : same;
     }
 }

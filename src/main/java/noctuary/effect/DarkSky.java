@@ -9,10 +9,17 @@ import noctuary.stats.Selection;
  *
  * @param cutPercent share of its pixels that are black now, in any colour
  * @param mainCutPercent share that is black on the plane that noise is compared on
+ * @param doubtPercent by which {@code cutPercent} may be too little where faint light lies all over
  * @param castPercent by which each of red, green and blue stands above the mean of the three; empty for grey, or where
  *     the background is black
  */
-record DarkSky(double cutPercent, double mainCutPercent, List<Double> castPercent) {
+record DarkSky(double cutPercent, double mainCutPercent, double doubtPercent, List<Double> castPercent) {
+    static final String UNSETTLED =
+            "faint light lies over all of the field, and how much of the sky below it is black depends on how much";
+
+    /** Least that tells. */
+    private static final double LEAST_DOUBT_PERCENT = 0.1;
+
     private static final double MOST_CUT_PERCENT = 40;
 
     static DarkSky of(List<Block> blocks) {
@@ -26,7 +33,15 @@ record DarkSky(double cutPercent, double mainCutPercent, List<Double> castPercen
         boolean colour = !blocks.isEmpty() && blocks.get(0).tile().colours().length == 3;
         double main = 100 * sky.at(level, mainCut);
         return new DarkSky(
-                100 * sky.at(level, cut), main, colour && main < MOST_CUT_PERCENT ? cast(blocks) : List.of());
+                100 * sky.at(level, cut),
+                main,
+                100 * sky.doubt(level, cut),
+                colour && main < MOST_CUT_PERCENT ? cast(blocks) : List.of());
+    }
+
+    /** Whether light that lies all over may hide what is cut. */
+    boolean unsettled() {
+        return doubtPercent > LEAST_DOUBT_PERCENT;
     }
 
     private static void count(Block block, int k, double[] cut, double[] mainCut) {

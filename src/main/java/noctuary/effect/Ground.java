@@ -75,6 +75,6 @@ record Ground(List<boolean[]> masks, List<Block> blocks, double smear) {
     }
 
     DarkSky dark() {
-        return enough() ? DarkSky.of(blocks) : new DarkSky(0, 0, List.of());
+        return enough() ? DarkSky.of(blocks) : new DarkSky(0, 0, 0, List.of());
     }
 }

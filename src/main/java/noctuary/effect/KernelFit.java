@@ -15,8 +15,10 @@ import java.util.stream.Stream;
  * @param outer share of the kernel's sum on its two outermost rings, without sign: near zero where it has died away
  * @param rms of what is left over, in weighted units of y
  * @param rings used, the innermost
+ * @param taps the constant and the weight of every pixel on each ring
  */
-record KernelFit(double gain, double constant, double misfit, double outer, double rms, int rows, int rings) {
+record KernelFit(
+        double gain, double constant, double misfit, double outer, double rms, int rows, int rings, double[] taps) {
     private static final int ROUNDS = 2;
     /** Index offsets within a patch. */
     private static final int[][] OFFSETS = RingOffsets.of(Patch.RINGS, Patch.SIDE);
@@ -36,6 +38,44 @@ record KernelFit(double gain, double constant, double misfit, double outer, doub
         return rms * Math.sqrt((double) pixels / rows) / (noise * Math.abs(gain));
     }
 
+    /** What is left over, as a share of what the kernel makes of unit noise. */
+    double leftShare() {
+        return rms / (wider() * Math.abs(gain));
+    }
+
+    /** Noise under the kernel over that of x, where that is white, if the kernel's sum were one. */
+    double wider() {
+        double squares = 0;
+        for (int r = 0; r < RINGS; r++) {
+            squares += OFFSETS[r].length * taps[r + 1] * taps[r + 1];
+        }
+        return Math.sqrt(squares) / Math.abs(gain);
+    }
+
+    /** What the kernel, its sum made one, makes of a row's x. */
+    double under(double[] row) {
+        double sum = 0;
+        for (int k = 1; k < N; k++) {
+            sum += taps[k] * row[k];
+        }
+        return sum / gain;
+    }
+
+    static double shown(double[] row) {
+        return row[N];
+    }
+
+    /** The row with another y. */
+    static double[] with(double[] row, double y) {
+        double[] out = row.clone();
+        out[N] = y;
+        return out;
+    }
+
+    static List<double[]> rows(List<Pair> pairs) {
+        return pairs.parallelStream().flatMap(KernelFit::rows).toList();
+    }
+
     /** One patch's layers: what follows from what, and how much a unit of y counts at each pixel. */
     record Pair(double[] x, double[] y, double[] weight) {}
 
@@ -44,7 +84,10 @@ record KernelFit(double gain, double constant, double misfit, double outer, doub
      * the kernel's sum is then one (Stein 1981, Annals of Statistics 9, 1135).
      */
     static KernelFit plain(List<Pair> pairs, double scale) {
-        double[][] rows = pairs.parallelStream().flatMap(KernelFit::rows).toArray(double[][]::new);
+        return plainRows(rows(pairs).toArray(double[][]::new), scale);
+    }
+
+    static KernelFit plainRows(double[][] rows, double scale) {
         double[] alike = new double[rows.length];
         Arrays.fill(alike, 1);
         KernelFit all = of(rows, solve(rows, alike, RINGS), scale, RINGS);
@@ -94,7 +137,7 @@ record KernelFit(double gain, double constant, double misfit, double outer, doub
             gain += h[r + 1] * OFFSETS[r].length;
         }
         double outer = h[N - 1] * OFFSETS[RINGS - 1].length + h[N - 2] * OFFSETS[RINGS - 2].length;
-        return new KernelFit(gain, h[0], misfit, Math.abs(outer / gain), Math.sqrt(squares), rows.length, rings);
+        return new KernelFit(gain, h[0], misfit, Math.abs(outer / gain), Math.sqrt(squares), rows.length, rings, h);
     }
 
     /** 1, the sums over rings, y, weight: for every second inner pixel. */

@@ -105,13 +105,10 @@ final class KernelStretch {
     }
 
     /** Where the picture follows the origin itself, as about the sky: the curve's slope is the kernel's gain. */
-    static KernelFit slope(List<Patch> sky, double level, double scale) {
-        return KernelFit.plain(
-                sky.stream()
-                        .map(p -> new KernelFit.Pair(
-                                each(p.origin(), v -> v - level), each(p.picture(), v -> v), ones(p)))
-                        .toList(),
-                scale);
+    static List<KernelFit.Pair> plain(List<Patch> sky, double level) {
+        return sky.stream()
+                .map(p -> new KernelFit.Pair(each(p.origin(), v -> v - level), each(p.picture(), v -> v), ones(p)))
+                .toList();
     }
 
     private interface Of {

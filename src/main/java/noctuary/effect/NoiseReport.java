@@ -13,6 +13,9 @@ final class NoiseReport {
     static final String FAINT_LIGHT =
             "faint light lies over all of the field, and after so much smoothing it passes for noise";
 
+    static final String RUNS_INTO_BLACK =
+            "sharpened noise is cut to black, and how much of it depends on faint light that lies over all of the field";
+
     static final int[] SIZES = {1, 2, 4, 8};
     private static final double MOST_CUT_PERCENT = 10;
     private static final double MEDIAN_CUT_PERCENT = 40;
@@ -24,6 +27,7 @@ final class NoiseReport {
     private final Layers layers;
     private final Stretching stretching;
     private final double cutPercent;
+    private final boolean unsettled;
     private final boolean whole;
     private final String blind;
     private final BackgroundNoise before;
@@ -33,15 +37,16 @@ final class NoiseReport {
     /**
      * @param ground with the background
      * @param drowned why other light passes for noise in it; empty when it does not
-     * @param cutPercent share of it that is black
+     * @param dark what the picture made of it
      * @param whole whether nothing was resampled
      */
-    NoiseReport(Ground ground, String drowned, Layers layers, Stretching stretching, double cutPercent, boolean whole) {
+    NoiseReport(Ground ground, String drowned, Layers layers, Stretching stretching, DarkSky dark, boolean whole) {
         this.blocks = ground.background();
         this.drowned = drowned;
         this.layers = layers;
         this.stretching = stretching;
-        this.cutPercent = cutPercent;
+        this.cutPercent = dark.mainCutPercent();
+        this.unsettled = dark.unsettled();
         this.whole = whole;
         this.blind = blind();
         this.before = blind.isEmpty() ? new BackgroundNoise(blocks, layers.stretched()) : null;
@@ -80,9 +85,13 @@ final class NoiseReport {
         if (!blind.isEmpty()) {
             return size == 1 ? upper() : Amount.absent(blind);
         }
-        Optional<Double> known = white.flatMap(w -> w.ratio(size).map(r -> r / w.gain(stretching.skyGain())));
+        Optional<Double> known =
+                white.flatMap(w -> w.ratio(size).map(r -> r / w.gain(stretching.skyGain(), stretching.skyKnown())));
         if (known.isPresent() || !drowned.isEmpty()) {
             return known.map(Amount::of).orElse(Amount.absent(drowned));
+        }
+        if (size > 1 && unsettled && stretching.skyKnown()) {
+            return Amount.absent(RUNS_INTO_BLACK);
         }
         return whole || size == SIZES[SIZES.length - 1]
                 ? Amount.known(after.sigma(size) / before.sigma(size) / stretching.skyGain(), "the origin has no noise")

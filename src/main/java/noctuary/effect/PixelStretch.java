@@ -36,7 +36,7 @@ final class PixelStretch {
                         .map(cells -> over(tiles, cells.transfer().curve()))
                         .filter(transfer -> !transfer.bent())
                         .map(Stretching::sure)
-                        .orElseGet(() -> new Stretching(over(tiles, curve()), 1, false, DARK, DARK))
+                        .orElseGet(() -> new Stretching(over(tiles, curve()), 1, false, false, DARK, DARK))
                 : Stretching.sure(over(tiles, curve()));
     }
 

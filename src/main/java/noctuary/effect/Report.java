@@ -2,6 +2,7 @@ package noctuary.effect;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import noctuary.stars.Star;
 import noctuary.stats.Robust;
@@ -67,7 +68,7 @@ final class Report {
 
     /** @param seen finds the stars of the picture once its stretch is known */
     Effect of(Ends ends, boolean lossy, Function<Transfer, List<Star>> seen) {
-        Amount cut = ground.enough() ? Amount.of(dark.cutPercent()) : Amount.absent(NoiseReport.NO_BACKGROUND);
+        Amount cut = cut();
         return new StretchFinder(tiles, ground.blocks())
                 .find()
                 .map(found -> full(
@@ -82,21 +83,23 @@ final class Report {
                                 + " local contrast changed"));
     }
 
+    private Amount cut() {
+        if (!ground.enough()) {
+            return Amount.absent(NoiseReport.NO_BACKGROUND);
+        }
+        return Amount.of(dark.cutPercent());
+    }
+
     private Effect full(Ends ends, boolean lossy, Amount cut, Stretching found, List<Star> seen) {
         Layers layers = Layers.of(tiles, found.transfer());
         SameStars same = SameStars.of(from.stars(), seen, laying);
         Ground clear = clear(same.smear(fwhm));
         boolean empty = ground.empty();
         NoiseReport noise = new NoiseReport(
-                clear,
-                drowned(clear, empty),
-                layers,
-                found,
-                dark.mainCutPercent(),
-                laying.way().whole());
+                clear, drowned(clear, empty), layers, found, dark, laying.way().whole());
         double ratio = noise.scales().get(0).ratio().value().orElse(1);
         StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, ratio, seen, same)
-                .trusted(crowding, stretched, empty, clear.smear() >= MUCH * fwhm);
+                .trusted(crowding, stretched, half(layers), empty, clear.smear() >= MUCH * fwhm);
         return new Effect(
                 Optional.of(laid()),
                 Optional.of(stretch(found)),
@@ -114,10 +117,14 @@ final class Report {
                 stars.rings().haloPercent(),
                 ends.blackPercent(),
                 ends.whitePercent(),
-                cut,
+                found.skyKnown() && dark.unsettled() ? Amount.absent(DarkSky.UNSETTLED) : cut,
                 dark.castPercent(),
                 lossy,
                 stars.whyNoFates());
+    }
+
+    private OptionalDouble half(Layers layers) {
+        return stretched ? HalfHeight.ratio(layers, from.stars(), laying, fwhm) : OptionalDouble.empty();
     }
 
     /** Why what is left of the noise cannot be told from light that lies about; empty when it can. */

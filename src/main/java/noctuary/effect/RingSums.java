@@ -12,8 +12,9 @@ import java.util.List;
  * @param products of two rings, by {@link NoiseReport#SIZES}
  * @param withShown of rings and the picture, of single pixels
  * @param shown mean squares of the picture, by size
+ * @param squares how many of each size
  */
-record RingSums(Block block, List<double[][]> products, double[] withShown, double[] shown) {
+record RingSums(Block block, List<double[][]> products, double[] withShown, double[] shown, int[] squares) {
     /** @param around the block on the origin under the stretch */
     static RingSums of(Block block, Surround around, float[] picture) {
         BlockResidual[] rings = new BlockResidual[RoundKernel.OFFSETS.length];
@@ -23,15 +24,17 @@ record RingSums(Block block, List<double[][]> products, double[] withShown, doub
         BlockResidual own = BlockResidual.of(block, picture);
         List<double[][]> products = new ArrayList<>();
         double[] shown = new double[NoiseReport.SIZES.length];
+        int[] squares = new int[NoiseReport.SIZES.length];
         for (int s = 0; s < shown.length; s++) {
             products.add(products(means(rings, NoiseReport.SIZES[s])));
             shown[s] = own.variance(NoiseReport.SIZES[s]);
+            squares[s] = own.means(NoiseReport.SIZES[s]).length;
         }
         double[] pixels = own.means(1);
         double[] withShown = Arrays.stream(rings)
                 .mapToDouble(ring -> product(ring.means(1), pixels))
                 .toArray();
-        return new RingSums(block, products, withShown, shown);
+        return new RingSums(block, products, withShown, shown, squares);
     }
 
     private static double[] sums(double[] values, int[] offsets) {
@@ -82,7 +85,16 @@ record RingSums(Block block, List<double[][]> products, double[] withShown, doub
 
     /** Mean square of what the picture has beyond what a kernel makes of the origin; NaN where no square is free. */
     double rest(RoundKernel kernel, int size) {
-        int place = Arrays.binarySearch(NoiseReport.SIZES, size);
+        int place = place(size);
         return shown[place] - kernel.square(products.get(place));
+    }
+
+    /** How many squares of that size are free. */
+    int squares(int size) {
+        return squares[place(size)];
+    }
+
+    private static int place(int size) {
+        return Arrays.binarySearch(NoiseReport.SIZES, size);
     }
 }

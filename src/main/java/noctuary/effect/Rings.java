@@ -56,15 +56,19 @@ record Rings(Amount darkPercent, Amount haloPercent) {
         return Robust.median(profiles.stream().mapToDouble(p -> p[annulus]).toArray());
     }
 
-    private static void add(
-            Layers layers, Tile tile, double[] at, double fwhm, List<double[]> stretched, List<double[]> shown) {
-        int index = tile.indexOf((int) Math.rint(at[0]), (int) Math.rint(at[1]));
-        double reach = REACH * fwhm;
+    /** Index of the pixel nearest to a place; -1 where the tile does not reach so far around it. */
+    static int inside(Tile tile, double[] at, double reach) {
         boolean inside = at[0] - reach >= tile.x()
                 && at[1] - reach >= tile.y()
                 && at[0] + reach < tile.x() + tile.width()
                 && at[1] + reach < tile.y() + tile.height();
-        if (!inside || layers.shown().get(tile)[index] > MOST_HEIGHT) {
+        return inside ? tile.indexOf((int) Math.rint(at[0]), (int) Math.rint(at[1])) : -1;
+    }
+
+    private static void add(
+            Layers layers, Tile tile, double[] at, double fwhm, List<double[]> stretched, List<double[]> shown) {
+        int index = inside(tile, at, REACH * fwhm);
+        if (index < 0 || layers.shown().get(tile)[index] > MOST_HEIGHT) {
             return;
         }
         double[] before = profile(tile, layers.stretched().get(tile), at, fwhm);
@@ -87,7 +91,8 @@ record Rings(Amount darkPercent, Amount haloPercent) {
         return profile;
     }
 
-    private static double annulus(Tile tile, float[] layer, double[] at, double from, double to) {
+    /** Median of the pixels between two distances from a place. */
+    static double annulus(Tile tile, float[] layer, double[] at, double from, double to) {
         int reach = (int) Math.ceil(to);
         int cx = (int) Math.rint(at[0]);
         int cy = (int) Math.rint(at[1]);

@@ -25,10 +25,10 @@ record RoundKernel(double[] taps, double gain, double gainError) {
     static RoundKernel of(List<RingSums> blocks) {
         double[] all = taps(blocks, RINGS);
         double least = left(blocks, all);
-        int pixels = blocks.stream().mapToInt(RingSums::pixels).sum();
+        double alone = blocks.stream().mapToInt(RingSums::pixels).sum() / alike(all);
         for (int rings : FEWER_RINGS) {
             double[] taps = taps(blocks, rings);
-            if (left(blocks, taps) <= least * (1 + BEYOND_CHANCE * (RINGS - rings) / pixels)) {
+            if (left(blocks, taps) <= least * (1 + BEYOND_CHANCE * (RINGS - rings) / alone)) {
                 return of(blocks, taps, rings);
             }
         }
@@ -43,6 +43,17 @@ record RoundKernel(double[] taps, double gain, double gainError) {
             }
         }
         return solved(blocks, right);
+    }
+
+    /** How many pixels under the kernel move together: what it leaves over is as smooth as what it makes. */
+    private static double alike(double[] taps) {
+        double sum = 0;
+        double squares = 0;
+        for (int r = 0; r < RINGS; r++) {
+            sum += taps[r] * OFFSETS[r].length;
+            squares += taps[r] * taps[r] * OFFSETS[r].length;
+        }
+        return Math.max(1, sum * sum / squares);
     }
 
     /** Sum of the squares that a kernel leaves over. */

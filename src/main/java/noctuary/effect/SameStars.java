@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import noctuary.stars.Star;
 import noctuary.stats.Robust;
 
@@ -70,15 +71,33 @@ record SameStars(Amount fwhmRatio, double fwhmRatioError, double spread, Amount 
 
     /** Absent where the width of bright stars changed by another share than that of faint ones. */
     SameStars alike() {
-        return spread > ALIKE
-                ? new SameStars(
-                        Amount.absent(
-                                "the widths of bright and of faint stars changed by different shares, as they do on"
-                                        + " stretched pictures, so that no one number holds"),
-                        Double.NaN,
-                        spread,
-                        ellipticityChange)
+        return !even()
+                ? without("the widths of bright and of faint stars changed by different shares, as they do on"
+                        + " stretched pictures, so that no one number holds")
                 : this;
+    }
+
+    /**
+     * Absent where stars became narrower by another share at half height: what sharpening takes from the sky around a star
+     * makes a fit narrower than its middle.
+     *
+     * @param half by {@link HalfHeight}, if known
+     */
+    SameStars confirmedBy(OptionalDouble half) {
+        double ratio = fwhmRatio.value().orElse(1);
+        return half.isPresent() && ratio < 1 && Math.abs(ratio / half.getAsDouble() - 1) > ALIKE
+                ? without("the widths by a fit and at half of the height changed by different shares, as they do where"
+                        + " stretched stars are sharpened, so that no one number holds")
+                : this;
+    }
+
+    /** Whether bright and faint stars changed by the same share. */
+    boolean even() {
+        return spread <= ALIKE;
+    }
+
+    private SameStars without(String why) {
+        return new SameStars(Amount.absent(why), Double.NaN, spread, ellipticityChange);
     }
 
     private static Optional<Star> nearest(List<Star> stars, double[] at, double reach) {

@@ -45,21 +45,37 @@ record SkyLevel(double level, double error) {
         return new SkyLevel(below >= FEWEST * levels.length ? level : Double.NaN, error);
     }
 
+    /** By how much a quantity may be another at the sky than {@link #at} says: 0 where the level is known. */
+    double doubt(double[] levels, double[] quantity) {
+        if (Double.isFinite(level)) {
+            return 0;
+        }
+        double[] line = line(IntStream.range(0, levels.length).toArray(), levels, quantity);
+        return Math.abs(line[2] * (line[0] - Arrays.stream(levels).min().orElse(line[0])));
+    }
+
     /** What a quantity of blocks is at the level of the sky: along the straight line through the blocks near it. */
     double at(double[] levels, double[] quantity) {
         int[] near = IntStream.range(0, levels.length)
                 .filter(k -> !(levels[k] > level + NEAR * error))
                 .toArray();
-        double meanX = Arrays.stream(near).mapToDouble(k -> levels[k]).average().orElse(0);
+        double[] line = line(near, levels, quantity);
+        boolean told = Double.isFinite(level) && Double.isFinite(line[2]);
+        return Math.max(0, told ? line[1] + line[2] * (level - line[0]) : line[1]);
+    }
+
+    /** Mean level, mean quantity and how steeply that follows the level, NaN where all levels are one. */
+    private static double[] line(int[] blocks, double[] levels, double[] quantity) {
+        double meanX =
+                Arrays.stream(blocks).mapToDouble(k -> levels[k]).average().orElse(0);
         double meanY =
-                Arrays.stream(near).mapToDouble(k -> quantity[k]).average().orElse(0);
+                Arrays.stream(blocks).mapToDouble(k -> quantity[k]).average().orElse(0);
         double xy = 0;
         double xx = 0;
-        for (int k : near) {
+        for (int k : blocks) {
             xy += (levels[k] - meanX) * (quantity[k] - meanY);
             xx += (levels[k] - meanX) * (levels[k] - meanX);
         }
-        boolean told = Double.isFinite(level) && xx > 0;
-        return Math.max(0, told ? meanY + xy / xx * (level - meanX) : meanY);
+        return new double[] {meanX, meanY, xx > 0 ? xy / xx : Double.NaN};
     }
 }

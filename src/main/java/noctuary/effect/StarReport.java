@@ -2,6 +2,7 @@ package noctuary.effect;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import noctuary.stars.Star;
 
 /** What became of stars: their shapes, their light, what is around them; as far as the stretch allows it. */
@@ -44,11 +45,13 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
      * Without what cannot be told in such a field.
      *
      * @param stretched whether the origin is a picture and not linear
+     * @param half change of the width at half height, by {@link HalfHeight}; asked where stretched
      * @param smeared whether light of the stars lies far out of where it was
      * @param empty whether some of the sky is empty of light
      */
-    StarReport trusted(Crowding crowding, boolean stretched, boolean empty, boolean smeared) {
-        SameStars shapes = crowding.trusted(stretched ? same.alike() : same);
+    StarReport trusted(Crowding crowding, boolean stretched, OptionalDouble half, boolean empty, boolean smeared) {
+        SameStars shapes =
+                stretched ? crowding.trustedStretched(same.alike().confirmedBy(half)) : crowding.trusted(same);
         boolean mixed = smeared && fates.isPresent() && halved > MANY_HALVED && (crowding.close() || !empty);
         return new StarReport(
                 shapes, mixed ? Optional.empty() : fates, halved, rings, mixed ? Crowding.HALVED : whyNoFates);

@@ -110,16 +110,18 @@ final class StretchFinder {
     }
 
     /** The first whose slope about the sky is as the sky shows it, else the first with what the sky shows. */
-    private static Stretching held(List<Stretching> all, Optional<SkySlope> slope, double sky) {
+    private static Stretching held(List<Stretching> all, Optional<SkySlope> asked, double sky) {
         Stretching first = all.get(0);
-        if (slope.isEmpty() || !slope.get().corrects(slope.get().over(first.transfer(), sky))) {
+        if (asked.isEmpty() || !asked.get().corrects(asked.get().over(first.transfer(), sky))) {
             return first;
         }
+        SkySlope slope = asked.get();
         return all.stream()
-                .filter(each -> slope.get().agrees(slope.get().over(each.transfer(), sky)))
+                .filter(each -> slope.agrees(slope.over(each.transfer(), sky)))
                 .findFirst()
-                .orElseGet(() -> new Stretching(
-                        first.transfer(), slope.get().over(first.transfer(), sky), first.stepAfter(), UNEVEN, ""));
+                .map(each -> slope.bent() ? each.asShown(slope.over(each.transfer(), sky), true) : each)
+                .orElseGet(() -> first.asShown(slope.over(first.transfer(), sky), slope.bent())
+                        .withoutShapes(UNEVEN));
     }
 
     private double noiseRatio(Transfer transfer) {

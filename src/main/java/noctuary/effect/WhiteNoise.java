@@ -23,6 +23,9 @@ final class WhiteNoise {
     /** Most noise of means over 8 px, as a share of what it is in white noise. */
     private static final double EVEN = 1.05;
 
+    /** Medians of how far blocks lie off, beyond which one counts none: ten standard deviations. */
+    private static final double FAR = 7;
+
     /** Most of a kernel on its outermost rings when it is believed. */
     private static final double OUTER = 0.1;
 
@@ -81,13 +84,33 @@ final class WhiteNoise {
      * squares of that size.
      */
     Optional<Double> ratio(int size) {
-        double[] rests = sums.stream()
-                .mapToDouble(block -> block.rest(kernel, size))
-                .filter(Double::isFinite)
+        List<RingSums> told = sums.stream()
+                .filter(block -> Double.isFinite(block.rest(kernel, size)))
+                .toList();
+        double one = before.sigma(1) / size;
+        double ratio =
+                Math.sqrt(rest(told, size) / after.kept(size) / (one * one) + size * size * kernel.ofWhite(size));
+        return told.size() < FEWEST_BLOCKS || Double.isNaN(ratio) ? Optional.empty() : Optional.of(ratio);
+    }
+
+    /** Mean over all squares of that size; blocks that are far off, as under a star too faint to be found, count none. */
+    private double rest(List<RingSums> told, int size) {
+        double[] rests =
+                told.stream().mapToDouble(block -> block.rest(kernel, size)).toArray();
+        double middle = Robust.median(rests);
+        double[] off = IntStream.range(0, rests.length)
+                .mapToDouble(
+                        k -> Math.abs(rests[k] - middle) * Math.sqrt(told.get(k).squares(size)))
                 .toArray();
-        double rest = Robust.median(rests) / after.kept(size) / Math.pow(before.sigma(size), 2);
-        double ratio = Math.sqrt(rest + size * size * kernel.ofWhite(size));
-        return rests.length < FEWEST_BLOCKS || Double.isNaN(ratio) ? Optional.empty() : Optional.of(ratio);
+        double most = FAR * Robust.median(off);
+        double sum = 0;
+        double count = 0;
+        for (int k = 0; k < rests.length; k++) {
+            double squares = off[k] <= most ? told.get(k).squares(size) : 0;
+            sum += squares * rests[k];
+            count += squares;
+        }
+        return sum / count;
     }
 
     /** As {@link BackgroundNoise#blotch}, of the picture. */
@@ -99,9 +122,13 @@ final class WhiteNoise {
      * By how much the picture's noise stands higher than under the stretch as found.
      *
      * @param found the same by {@link SkySlope}, 1 where the stretch holds
+     * @param known whether that is nearer than this kernel's sum can be
      */
-    double gain(double found) {
+    double gain(double found, boolean known) {
         double error = kernel.gainError() / kernel.gain();
+        if (known) {
+            return found;
+        }
         boolean holds = found == 1 && Math.abs(kernel.gain() - 1) < Math.max(NEAR, ERRORS * error);
         return holds || !(error > 0 && error < MOST_ERROR) ? found : kernel.gain();
     }

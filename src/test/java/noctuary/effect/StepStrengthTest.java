@@ -128,7 +128,10 @@ class StepStrengthTest {
         "sharpen 0.8 at 1.5, BEFORE",
         "median 3, AFTER",
         "gaussian 1.5, AFTER",
-        "gaussian 2.0, AFTER"
+        "gaussian 2.0, AFTER",
+        "sharpen 1.5 at 2.5, BEFORE",
+        "sharpen 3.0 at 2.0, BEFORE",
+        "sharpen 3.0 at 2.0, AFTER"
     })
     void underAPower(String step, Chain.Order order) {
         Chain chain = new Chain(Chain.Tone.power(), order, StepRow.named(step));
@@ -171,7 +174,11 @@ class StepStrengthTest {
         "gaussian 3.0, crowded, AFTER, power",
         "gaussian 1.5, crowded, BEFORE, asinh",
         "gaussian 1.5, crowded, AFTER, power",
-        "sharpen 0.8 at 1.5, crowded, AFTER, asinh"
+        "sharpen 0.8 at 1.5, crowded, AFTER, asinh",
+        "median 5, crowded, AFTER, asinh",
+        "gaussian 1.0, crowded, ALONE, power",
+        "sharpen 0.8 at 1.5, empty, ALONE, asinh",
+        "sharpen 0.8 at 1.5, empty, ALONE, power"
     })
     void rightOrAbsent(String step, String name, Chain.Order order, String tone) {
         PlantedSky sky = name.equals("nebula") ? NEBULA : name.equals("crowded") ? CROWDED : SKIES[0];
@@ -201,7 +208,9 @@ class StepStrengthTest {
         "gaussian 1.5, AFTER, power",
         "gaussian 1.5, ALONE, asinh",
         "gaussian 3.0, AFTER, asinh",
-        "median 3, ALONE, power"
+        "median 3, ALONE, power",
+        "median 5, AFTER, power",
+        "sharpen 1.5 at 1.0, BEFORE, power"
     })
     void faintWavesAreNoNoise(String step, Chain.Order order, String tone) {
         Chain.Tone stretch = tone.equals("asinh") ? Chain.Tone.asinh() : Chain.Tone.power();
@@ -210,6 +219,24 @@ class StepStrengthTest {
         double[] truth = new StepTruth(chain, NEBULA).noiseAndCut();
         assertShare(effect.noiseRatio(1), truth[0], 0.05);
         assertShare(effect.noiseRatio(8), truth[1], 0.05);
+    }
+
+    /** A bend within sharpened noise, under light that hides how much of it is cut: planted truth by definition. */
+    @Test
+    void blackUnderFaintLightIsNotTold() {
+        Chain chain = new Chain(Chain.Tone.power(), Chain.Order.BEFORE, StepRow.named("sharpen 3.0 at 2.0"));
+        Effect effect = chain.effect(NEBULA);
+        assertShare(effect.noiseRatio(1), new StepTruth(chain, NEBULA).noiseAndCut()[0], 0.05);
+        assertThat(effect.noiseRatio(8).why()).contains("faint light");
+        assertThat(effect.backgroundCutPercent().why()).contains("faint light");
+    }
+
+    /** The same where the sky is empty. */
+    @Test
+    void blackUnderAnEmptySkyIs() {
+        Chain chain = new Chain(Chain.Tone.power(), Chain.Order.BEFORE, StepRow.named("sharpen 3.0 at 2.0"));
+        double cut = new StepTruth(chain, SKIES[0]).noiseAndCut()[2];
+        assertNear(chain.effect(SKIES[0]).backgroundCutPercent(), cut, within(0.1));
     }
 
     /** The slope of the stretch about the sky between close stars; planted truth by definition. */

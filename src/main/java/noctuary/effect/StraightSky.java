@@ -1,0 +1,73 @@
+package noctuary.effect;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The kernel about the sky where a stretch bends within sharpened noise: with that bend taken out of the picture, as the
+ * cubic of its values that follows what the kernel makes of the origin best, in turns with the kernel.
+ */
+final class StraightSky {
+    private static final int ROUNDS = 6;
+    private static final int POWERS = 4;
+
+    private final List<double[]> rows;
+    private final double middle;
+    private final double reach;
+
+    private StraightSky(List<double[]> rows) {
+        this.rows = rows;
+        double[] shown = rows.stream().mapToDouble(KernelFit::shown).toArray();
+        this.middle = Arrays.stream(shown).average().orElse(0);
+        this.reach = Math.sqrt(Arrays.stream(shown)
+                .map(v -> (v - middle) * (v - middle))
+                .average()
+                .orElse(1));
+    }
+
+    /**
+     * @param rows of {@link KernelFit}; the black and the white ones are passed over
+     * @param first kernel to begin with
+     */
+    static KernelFit kernel(List<double[]> rows, KernelFit first, double scale) {
+        StraightSky sky = new StraightSky(rows.stream()
+                .filter(row -> KernelFit.shown(row) > 0 && KernelFit.shown(row) < 1)
+                .toList());
+        KernelFit fit = first;
+        for (int round = 0; round < ROUNDS; round++) {
+            fit = KernelFit.plainRows(sky.straightened(fit), scale);
+        }
+        return fit;
+    }
+
+    private double[][] straightened(KernelFit fit) {
+        double[][] m = new double[POWERS][POWERS + 1];
+        for (double[] row : rows) {
+            double[] powers = powers(row);
+            double under = fit.under(row);
+            for (int a = 0; a < POWERS; a++) {
+                for (int b = 0; b < POWERS; b++) {
+                    m[a][b] += powers[a] * powers[b];
+                }
+                m[a][POWERS] += powers[a] * under;
+            }
+        }
+        double[] cubic = Elimination.solve(m);
+        return rows.stream()
+                .map(row -> KernelFit.with(row, dot(cubic, powers(row))))
+                .toArray(double[][]::new);
+    }
+
+    private double[] powers(double[] row) {
+        double t = (KernelFit.shown(row) - middle) / reach;
+        return new double[] {1, t, t * t, t * t * t};
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+}
