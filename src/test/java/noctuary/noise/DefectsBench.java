@@ -71,12 +71,14 @@ public final class DefectsBench {
 
     private static void planted() {
         print("noise 10 ADU, %d x %d px, 700 stars; planted -> found over planted for four seeds", WIDTH, HEIGHT);
-        for (double count : new double[] {20, 100, 1000}) {
-            row(
-                    "hot pixels of 100 ADU: " + count,
-                    count,
-                    seed -> find(field(seed).whiteNoise(10).singles((int) count, 100))
-                            .hotPixels());
+        for (double above : new double[] {100, 120, 150, 500}) {
+            for (double count : new double[] {20, 100, 1000}) {
+                row(
+                        String.format(Locale.ROOT, "hot pixels of %.0f ADU: %.0f", above, count),
+                        count,
+                        seed -> find(field(seed).whiteNoise(10).singles((int) count, above))
+                                .hotPixels());
+            }
         }
         for (double sigma : new double[] {0.1, 0.2, 0.3, 0.5, 1, 3}) {
             row(
