@@ -68,7 +68,7 @@ final class Report {
 
     /** @param seen finds the stars of the picture once its stretch is known */
     Effect of(Ends ends, boolean lossy, Function<Transfer, List<Star>> seen) {
-        Amount cut = cut();
+        Amount cut = ground.enough() ? Amount.of(dark.cutPercent()) : Amount.absent(NoiseReport.NO_BACKGROUND);
         return new StretchFinder(tiles, ground.blocks())
                 .find()
                 .map(found -> full(
@@ -81,13 +81,6 @@ final class Report {
                         lossy,
                         "no single stretch leads from one picture to the other, as after a gradient was taken off or"
                                 + " local contrast changed"));
-    }
-
-    private Amount cut() {
-        if (!ground.enough()) {
-            return Amount.absent(NoiseReport.NO_BACKGROUND);
-        }
-        return Amount.of(dark.cutPercent());
     }
 
     private Effect full(Ends ends, boolean lossy, Amount cut, Stretching found, List<Star> seen) {

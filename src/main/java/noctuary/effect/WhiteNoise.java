@@ -125,10 +125,10 @@ final class WhiteNoise {
      * @param known whether that is nearer than this kernel's sum can be
      */
     double gain(double found, boolean known) {
-        double error = kernel.gainError() / kernel.gain();
         if (known) {
             return found;
         }
+        double error = kernel.gainError() / kernel.gain();
         boolean holds = found == 1 && Math.abs(kernel.gain() - 1) < Math.max(NEAR, ERRORS * error);
         return holds || !(error > 0 && error < MOST_ERROR) ? found : kernel.gain();
     }
