@@ -100,7 +100,7 @@ final class PlaneLoss {
         return sum;
     }
 
-    private static double dot(double[] a, double[] b) {
+    static double dot(double[] a, double[] b) {
         double sum = 0;
         for (int i = 0; i < a.length; i++) {
             sum += a[i] * b[i];

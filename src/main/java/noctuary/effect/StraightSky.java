@@ -54,20 +54,12 @@ final class StraightSky {
         }
         double[] cubic = Elimination.solve(m);
         return rows.stream()
-                .map(row -> KernelFit.with(row, dot(cubic, powers(row))))
+                .map(row -> KernelFit.with(row, PlaneLoss.dot(cubic, powers(row))))
                 .toArray(double[][]::new);
     }
 
     private double[] powers(double[] row) {
         double t = (KernelFit.shown(row) - middle) / reach;
         return new double[] {1, t, t * t, t * t * t};
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 }
