@@ -2,12 +2,12 @@ package noctuary.journal;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import noctuary.entry.Journal;
 import noctuary.keep.Branches;
-import noctuary.site.DrawnEntry;
+import noctuary.site.Draft.Piece;
+import noctuary.site.MadeSite;
 
 /**
  * One render into a folder: what the last one left for it, and what it leaves for the next.
@@ -37,8 +37,14 @@ record Render(Path root, Path output, Branches looks, String rest) {
         return before.holds(read());
     }
 
+    /** The site without reading the journal anew, when so little changed that what was kept is enough. */
+    Optional<Rendering.Outcome> again(Standing before) throws IOException, RefusedException {
+        Optional<Rendering.Outcome> reworded = reworded(before);
+        return reworded.isPresent() ? reworded : restyled(before);
+    }
+
     /** The site with other words, when nothing but those of one note changed. */
-    Optional<Rendering.Outcome> reworded(Standing before) throws IOException {
+    private Optional<Rendering.Outcome> reworded(Standing before) throws IOException {
         Optional<Wording> wording = Wording.find(words()).filter(w -> w.site().equals(before.site()));
         if (wording.isEmpty() || !before.trailHolds()) {
             return Optional.empty();
@@ -55,14 +61,38 @@ record Render(Path root, Path output, Branches looks, String rest) {
         return Optional.of(outcome);
     }
 
+    /** The site with every page under other templates, when nothing but those changed. */
+    private Optional<Rendering.Outcome> restyled(Standing before) throws IOException, RefusedException {
+        Optional<Styling> styling = Styling.find(styles())
+                .filter(s -> s.site().equals(before.site()) && s.read().equals(besidesTemplates()));
+        if (styling.isEmpty() || !before.trailHolds()) {
+            return Optional.empty();
+        }
+        ShownFiles shown = ShownFiles.of(root, output);
+        Optional<Map<String, Piece>> pieces = new Restyling(root, output, styling.get()).make(shown);
+        if (pieces.isEmpty()) {
+            return Optional.empty();
+        }
+        Rendering.Outcome told = before.outcome();
+        var outcome = new Rendering.Outcome(told.entries(), told.files(), 0, false, told.problems());
+        String site = keep(before.trail(), outcome);
+        shown.keep(site, pieces.get());
+        styling.get().seen(site).keep(styles());
+        Wording.find(words())
+                .filter(w -> w.site().equals(before.site()))
+                .ifPresent(w -> w.restyled(site, rest).keep(words()));
+        return Optional.of(outcome);
+    }
+
     /**
      * Leaves a whole site to the next render.
      *
      * @return what the site looks like
      */
-    String keep(Journal journal, List<DrawnEntry> entries, Rendering.Outcome outcome) {
+    String keep(Journal journal, MadeSite made, Rendering.Outcome outcome) {
         String site = keep(journal.trail(), outcome);
-        Wording.of(site, rest, journal, entries).keep(words());
+        Wording.of(site, rest, journal, made.entries()).keep(words());
+        Styling.of(site, besidesTemplates(), made).keep(styles());
         return site;
     }
 
@@ -77,8 +107,20 @@ record Render(Path root, Path output, Branches looks, String rest) {
         return looks.whole() + " " + rest;
     }
 
+    private String besidesTemplates() {
+        return looks.whole() + " " + Program.identity();
+    }
+
     private Path words() {
+        return beside("-words");
+    }
+
+    private Path styles() {
+        return beside("-styles");
+    }
+
+    private Path beside(String end) {
         Path standing = Places.standing(root, output);
-        return standing.resolveSibling(standing.getFileName() + "-words");
+        return standing.resolveSibling(standing.getFileName() + end);
     }
 }

@@ -19,8 +19,8 @@ import noctuary.review.Review;
 import noctuary.site.Abreast;
 import noctuary.site.Draft;
 import noctuary.site.Draft.Piece;
-import noctuary.site.DrawnEntry;
 import noctuary.site.Former;
+import noctuary.site.MadeSite;
 import noctuary.site.SiteContent;
 import noctuary.site.SiteWriter;
 
@@ -61,23 +61,23 @@ public final class Rendering {
                 if (render.same(before.get())) {
                     return before.get().outcome();
                 }
-                Optional<Outcome> reworded = render.reworded(before.get());
-                if (reworded.isPresent()) {
-                    return reworded.get();
+                Optional<Outcome> again = render.again(before.get());
+                if (again.isPresent()) {
+                    return again.get();
                 }
             }
             ShownFiles shown = ShownFiles.of(root, output);
             Former former =
                     before.map(b -> Former.at(output, shown.find(b.site()))).orElse(Former.none());
             Site site = alone(root, output, render.looks(), new Earlier(shown, former, anew), progress);
-            shown.keep(render.keep(site.journal(), site.entries(), site.outcome()), site.pieces());
+            shown.keep(render.keep(site.journal(), site.made(), site.outcome()), site.pieces());
             return site.outcome();
         } finally {
             turn.end();
         }
     }
 
-    private record Site(Journal journal, List<DrawnEntry> entries, Map<String, Piece> pieces, Outcome outcome) {}
+    private record Site(Journal journal, MadeSite made, Map<String, Piece> pieces, Outcome outcome) {}
 
     /** @param anew whether only pictures may stay of sites before */
     private record Earlier(ShownFiles shown, Former standing, boolean anew) {
@@ -97,14 +97,14 @@ public final class Rendering {
             Attachments.Published attached = Attachments.publish(gathered.journal(), draft);
             Parts parts = parts(gathered, versions, Places.cache(root), draft, progress);
             SiteContent content = parts.content(gathered, versions, attached.unshown());
-            List<DrawnEntry> drawn = SiteWriter.write(content, Places.ownTemplates(root), draft, gathered.memo());
+            MadeSite made = SiteWriter.write(content, Places.ownTemplates(root), draft, gathered.memo());
             List<Problem> problems = new ArrayList<>(parts.survey().problems());
             problems.addAll(unreadable(gathered));
             problems.addAll(attached.problems());
             draft.clear();
             publication.publish();
             gathered.memo().save();
-            return new Site(gathered.journal(), drawn, draft.pieces(), outcome(gathered, problems));
+            return new Site(gathered.journal(), made, draft.pieces(), outcome(gathered, problems));
         } finally {
             publication.abandon();
         }

@@ -51,6 +51,13 @@ record ShownFiles(Path place, String maker) {
                 .orElse(Map.of());
     }
 
+    /** As {@link #find}, whichever templates they were made by. */
+    Map<String, Piece> findAll(String looks) {
+        return kept().filter(kept -> !looks.isEmpty() && kept.looks().equals(looks))
+                .map(Kept::pieces)
+                .orElse(Map.of());
+    }
+
     void keep(String looks, Map<String, Piece> pieces) {
         write(new Kept(maker, looks, pieces));
     }

@@ -51,6 +51,11 @@ record Wording(
         return new Wording(newSite, rest, looks.digests(), looks.besides(), facts, leanedOn, entries);
     }
 
+    /** The same after the site was made again from others of the rest. */
+    Wording restyled(String newSite, String newRest) {
+        return new Wording(newSite, newRest, branches, besides, facts, leanedOn, entries);
+    }
+
     static Optional<Wording> find(Path place) {
         try {
             return PACKING.unpack(KeptFile.readSummed(place));

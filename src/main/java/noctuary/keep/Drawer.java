@@ -36,14 +36,25 @@ public final class Drawer<T extends Record> {
             return kept.get();
         }
         T value = work.get();
-        byte[] packed = packing.pack(value);
-        PackedOut out = new PackedOut();
-        out.text(madeBy);
-        out.text(key);
-        out.whole(Board.check(packed, 0, packed.length));
-        out.block(packed);
-        KeptFile.write(file, out.bytes());
+        keep(name, key, pack(value));
         return value;
+    }
+
+    /** The bytes of a value, for {@link #keep}. */
+    public byte[] pack(T value) {
+        return packing.pack(value);
+    }
+
+    /** Keeps a value under that name and key. */
+    public void keep(String name, String key, byte[] packed) {
+        if (folder.isPresent() && !key.isEmpty()) {
+            PackedOut out = new PackedOut();
+            out.text(madeBy);
+            out.text(key);
+            out.whole(Board.check(packed, 0, packed.length));
+            out.block(packed);
+            KeptFile.write(folder.get().resolve(name), out.bytes());
+        }
     }
 
     /** The value kept under that name and key. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import noctuary.keep.Digest;
 
 /**
  * A site that is being made, out of nothing or out of an earlier one: pieces of that which show the same stay, the others
@@ -87,6 +88,34 @@ public final class Draft {
         return true;
     }
 
+    /**
+     * Takes over the pieces of the standing site, except for those files.
+     *
+     * @return whether all could be had
+     */
+    boolean carry(Set<String> except) throws IOException {
+        for (Map.Entry<String, Piece> each : standing.pieces().entrySet()) {
+            if (!except.contains(each.getKey()) && !carried(each.getKey(), each.getValue())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean carried(String name, Piece piece) throws IOException {
+        if (has(name, piece.shown(), piece.files())) {
+            return true;
+        }
+        for (String path : piece.files()) {
+            Files.deleteIfExists(folder.resolve(path));
+            if (!standing.take(path, folder)) {
+                return false;
+            }
+        }
+        put(name, piece.shown(), piece.files());
+        return true;
+    }
+
     /** Puts a copy into the folder as a file of its own. */
     public void copy(String path, String shown, Path from) throws IOException {
         giveWay(path);
@@ -99,6 +128,14 @@ public final class Draft {
     /** Says that a piece was put into the folder. */
     public void put(String name, String shown, List<String> files) {
         now.put(name, new Piece(shown, files));
+    }
+
+    /** Puts a file that shows nothing but its bytes, unless it is there. */
+    void put(String path, byte[] bytes) throws IOException {
+        String shown = new Digest().bytes(bytes).hex();
+        if (!take(path, shown)) {
+            write(path, shown, ByteBuffer.wrap(bytes));
+        }
     }
 
     /** Puts a file of its own into the folder. */

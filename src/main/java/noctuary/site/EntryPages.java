@@ -68,12 +68,20 @@ final class EntryPages {
                 null);
     }
 
-    /** The page with its note's words and its ways to the entries before and after. */
-    EntryPage telling(EntryPage page, int at) {
+    /**
+     * Its note's words and its ways to the entries before and after.
+     *
+     * @param key of the page without them
+     * @param shown of the whole page
+     */
+    ToldEntry telling(String key, String shown, int at) {
         List<EntrySheet> entries = ledger.content().entries();
         Entry entry = entries.get(at).entry();
         Address here = Address.entry(entry.slug());
-        return page.telling(
+        return new ToldEntry(
+                entry.slug(),
+                key,
+                shown,
                 NoteBody.under(2, entry.html(), ledger.unshown(here)),
                 at + 1 < entries.size() ? ledger.entryLink(here, entries.get(at + 1)) : null,
                 at > 0 ? ledger.entryLink(here, entries.get(at - 1)) : null);

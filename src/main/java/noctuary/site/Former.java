@@ -30,6 +30,11 @@ public final class Former {
         return new Former(Optional.of(folder), pieces);
     }
 
+    /** By name. */
+    Map<String, Piece> pieces() {
+        return pieces;
+    }
+
     /** Whether a file of its own shows that. */
     boolean has(String path, String shown) {
         Piece piece = pieces.get(path);

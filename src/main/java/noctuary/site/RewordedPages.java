@@ -26,7 +26,7 @@ public final class RewordedPages {
      */
     public RewordedPages(List<DrawnEntry> entries, Memo memo, Path ownTemplates, Path site) {
         this.entries = List.copyOf(entries);
-        this.drawn = SiteWriter.drawer(memo);
+        this.drawn = PageModels.entries(memo);
         this.ownTemplates = ownTemplates;
         this.site = site;
     }
@@ -49,7 +49,7 @@ public final class RewordedPages {
         EntryPage told = page.get().telling(NoteBody.under(2, html), way(here, at + 1), way(here, at - 1));
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(FindWords.PATH, find.get().script());
-        ByteBuffer text = new Templates(ownTemplates).fill(SiteWriter.ENTRY, told);
+        ByteBuffer text = new Templates(ownTemplates).fill(PageKind.ENTRY.template(), told);
         byte[] bytes = new byte[text.remaining()];
         text.get(bytes);
         files.put(here.path(), bytes);

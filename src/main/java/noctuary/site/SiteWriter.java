@@ -14,7 +14,6 @@ import noctuary.entry.Entry;
 import noctuary.keep.Digest;
 import noctuary.keep.Drawer;
 import noctuary.keep.Memo;
-import noctuary.keep.Packing;
 import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
 import noctuary.review.Review;
@@ -23,34 +22,26 @@ import noctuary.site.page.MethodPage;
 
 /** Writes every page, asset and download into a draft. Files that would not change are not touched. */
 public final class SiteWriter {
-    static final String ENTRY = "entry.ftlh";
-
     private final SiteContent content;
-    private final Templates templates;
+    private final PageMaker pages;
     private final Assets assets;
     private final Draft draft;
     private final Memo memo;
     private final Drawer<EntryPage> drawn;
     private final DrawnEntry[] drawnEntries;
-    private final Models models = new Models();
+    private final ToldEntry[] toldEntries;
     private final List<Abreast.Job> jobs = new ArrayList<>();
 
     private SiteWriter(SiteContent content, Path ownTemplates, Draft draft, Memo memo) throws IOException {
         this.content = content;
-        this.templates = new Templates(ownTemplates);
+        this.pages = new PageMaker(new Templates(ownTemplates), draft, new PageModels(memo));
         this.assets = new Assets(ownTemplates);
         this.draft = draft;
         this.memo = memo;
-        this.drawn = drawer(memo);
+        this.drawn = PageModels.entries(memo);
         this.drawnEntries = new DrawnEntry[content.entries().size()];
+        this.toldEntries = new ToldEntry[content.entries().size()];
     }
-
-    /**
-     * A page to be made.
-     *
-     * @param shown stands for all that it shows, where that can be told before it is made; else empty
-     */
-    private record Page(Address address, String template, Supplier<Record> model, Supplier<String> shown) {}
 
     /**
      * @param ownTemplates the keeper's template folder, which may be missing; a file there replaces ours
@@ -64,19 +55,12 @@ public final class SiteWriter {
     /**
      * As {@link #write(SiteContent, Path, Path)}, with pages of earlier sites where nothing they show has changed.
      *
-     * @param memo keeps what pages of entries show, so that a changed template does not mean to work it out again
-     * @return the entries in their order
+     * @param memo keeps what pages show, so that a changed template does not mean to work it out again
      */
-    public static List<DrawnEntry> write(SiteContent content, Path ownTemplates, Draft draft, Memo memo)
-            throws IOException {
+    public static MadeSite write(SiteContent content, Path ownTemplates, Draft draft, Memo memo) throws IOException {
         SiteWriter writer = new SiteWriter(content, ownTemplates, draft, memo);
         writer.writeAll();
-        return List.of(writer.drawnEntries);
-    }
-
-    /** Pages of entries, without words and ways. */
-    static Drawer<EntryPage> drawer(Memo memo) {
-        return memo.drawer("entry-pages", Packing.withGaps(EntryPage.class));
+        return new MadeSite(List.of(writer.drawnEntries), List.of(writer.toldEntries), writer.pages.made());
     }
 
     private void writeAll() throws IOException {
@@ -84,33 +68,28 @@ public final class SiteWriter {
         Heads heads = new Heads(ledger, Assets.STYLESHEETS);
         Charts charts = new Charts(ledger);
         jobs.add(() -> downloads(new Downloads(ledger), heads));
-        page(Address.JOURNAL, "journal.ftlh", () -> new JournalPages(ledger, heads, charts).page());
-        page(Address.NIGHTS, "nights.ftlh", () -> new NightPages(ledger, heads, charts).page());
+        page(Address.JOURNAL, PageKind.JOURNAL, () -> new JournalPages(ledger, heads, charts).page());
+        page(Address.NIGHTS, PageKind.NIGHTS, () -> new NightPages(ledger, heads, charts).page());
         jobs.add(() -> find(new FindPages(ledger), heads));
-        page(Address.CHOICES, "choices.ftlh", () -> new ChoicePages(ledger, heads).page());
-        page(Address.METHOD, "method.ftlh", () -> method(heads));
+        page(Address.CHOICES, PageKind.CHOICES, () -> new ChoicePages(ledger, heads).page());
+        page(Address.METHOD, PageKind.METHOD, () -> method(heads));
         if (FeedPages.exists(ledger)) {
-            page(new Address(FeedPages.PATH), "feed.ftlx", () -> new FeedPages(ledger).page());
+            page(new Address(FeedPages.PATH), PageKind.FEED, () -> new FeedPages(ledger).page());
         }
         lessons(new LessonPages(ledger, heads), new SheetPages(ledger, heads));
         targets(new TargetPages(ledger, heads, charts));
         rigs(new RigPages(ledger, heads, charts));
         changes(new ChangePages(ledger, heads));
         entries(ledger, new EntryPages(ledger, heads, charts));
-        assets(Assets.STYLESHEETS);
-        assets(Assets.SCRIPTS);
+        jobs.add(() -> assets.put(draft));
         Abreast.run(jobs);
-    }
-
-    private void assets(List<String> names) {
-        names.forEach(name -> jobs.add(() -> put(name, assets.read(name))));
     }
 
     private void downloads(Downloads downloads, Heads heads) throws IOException {
         Map<String, Long> sizes = new HashMap<>();
         for (Downloads.Download file : downloads.files()) {
             if (file.shown().isEmpty()) {
-                put(file.path(), file.content().bytes());
+                draft.put(file.path(), file.content().bytes());
             } else if (!draft.take(file.path(), file.shown())) {
                 draft.write(
                         file.path(),
@@ -119,12 +98,12 @@ public final class SiteWriter {
             }
             sizes.put(file.path(), Files.size(draft.folder().resolve(file.path())));
         }
-        make(new Page(Address.DOWNLOADS, "data.ftlh", () -> downloads.page(heads, sizes), () -> ""));
+        pages.make(Address.DOWNLOADS, PageKind.DOWNLOADS, "", () -> downloads.page(heads, sizes));
     }
 
     private void find(FindPages find, Heads heads) throws IOException {
-        put(FindWords.PATH, find.words().script());
-        make(new Page(Address.FIND, "find.ftlh", () -> find.page(heads), () -> ""));
+        draft.put(FindWords.PATH, find.words().script());
+        pages.make(Address.FIND, PageKind.FIND, "", () -> find.page(heads));
     }
 
     private void entries(Ledger ledger, EntryPages entries) {
@@ -141,42 +120,40 @@ public final class SiteWriter {
         Address here = Address.entry(slug);
         String self = shown.of(at, entries.changes(at));
         boolean plain = ledger.unshown(here).isEmpty();
+        ToldEntry told = entries.telling(self, shown.between(self, at), at);
         drawnEntries[at] = new DrawnEntry(slug, entry.title().value(), plain ? self : "");
-        make(new Page(
-                here,
-                ENTRY,
-                () -> entries.telling(drawn.recall(slug, self, () -> entries.page(at)), at),
-                () -> shown.between(self, at)));
+        toldEntries[at] = told;
+        pages.entry(here, told.shown(), () -> told.on(drawn.recall(slug, self, () -> entries.page(at))));
     }
 
     private void lessons(LessonPages lessons, SheetPages sheets) {
-        page(Address.LESSONS, "lessons.ftlh", lessons::page);
-        page(Address.SHEET, "sheet.ftlh", () -> sheets.page(Address.SHEET, sheets.newest()));
+        page(Address.LESSONS, PageKind.LESSONS, lessons::page);
+        page(Address.SHEET, PageKind.SHEET, () -> sheets.page(Address.SHEET, sheets.newest()));
         for (TargetSheet target : content.targets()) {
             Address here = Address.sheet(target.id());
-            page(here, "sheet.ftlh", () -> sheets.page(here, Optional.of(target)));
+            page(here, PageKind.SHEET, () -> sheets.page(here, Optional.of(target)));
         }
     }
 
-    private void targets(TargetPages pages) {
-        page(Address.TARGETS, "targets.ftlh", pages::index);
+    private void targets(TargetPages targets) {
+        page(Address.TARGETS, PageKind.TARGETS, targets::index);
         for (TargetSheet target : content.targets()) {
-            page(Address.target(target.id()), "target.ftlh", () -> pages.page(target));
+            page(Address.target(target.id()), PageKind.TARGET, () -> targets.page(target));
         }
     }
 
-    private void rigs(RigPages pages) {
-        page(Address.RIGS, "rigs.ftlh", pages::index);
+    private void rigs(RigPages rigs) {
+        page(Address.RIGS, PageKind.RIGS, rigs::index);
         for (RigSheet rig : content.rigs().values()) {
-            page(Address.rig(rig.note().id()), "rig.ftlh", () -> pages.page(rig));
+            page(Address.rig(rig.note().id()), PageKind.RIG, () -> rigs.page(rig));
         }
     }
 
-    private void changes(ChangePages pages) {
-        page(Address.CHANGES, "changes.ftlh", pages::index);
+    private void changes(ChangePages changes) {
+        page(Address.CHANGES, PageKind.CHANGES, changes::index);
         for (Review review : content.reviews()) {
             Address here = Address.change(review.change().id());
-            page(here, "change.ftlh", () -> pages.page(review), () -> shown(review));
+            jobs.add(() -> pages.make(here, PageKind.CHANGE, shown(review), () -> changes.page(review)));
         }
     }
 
@@ -197,32 +174,7 @@ public final class SiteWriter {
         return new MethodPage(heads.of(Address.METHOD, "Method", description), Methods.contents());
     }
 
-    private void page(Address address, String template, Supplier<Record> model) {
-        page(address, template, model, () -> "");
-    }
-
-    private void page(Address address, String template, Supplier<Record> model, Supplier<String> shown) {
-        Page page = new Page(address, template, model, shown);
-        jobs.add(() -> make(page));
-    }
-
-    private void make(Page page) throws IOException {
-        String path = page.address().path();
-        String told = page.shown().get();
-        if (draft.take(path, told)) {
-            return;
-        }
-        Record model = page.model().get();
-        String shown = told.isEmpty() ? models.digest(model) : told;
-        if (!told.isEmpty() || !draft.take(path, shown)) {
-            draft.write(path, shown, templates.fill(page.template(), model));
-        }
-    }
-
-    private void put(String path, byte[] bytes) throws IOException {
-        String shown = new Digest().bytes(bytes).hex();
-        if (!draft.take(path, shown)) {
-            draft.write(path, shown, ByteBuffer.wrap(bytes));
-        }
+    private void page(Address address, PageKind kind, Supplier<Record> model) {
+        jobs.add(() -> pages.make(address, kind, "", model));
     }
 }
