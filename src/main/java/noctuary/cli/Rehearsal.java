@@ -13,15 +13,24 @@ import java.nio.file.Path;
 final class Rehearsal {
     private Rehearsal() {}
 
-    /** @param args a frame, and a small journal with the path of one of its notes, which gets other words */
+    /** @param args a frame, and a small journal, which gets a style sheet, with the path of one of its notes, which gets other words */
     public static void main(String[] args) throws IOException {
         call("measure", "--json", args[0]);
         call("measure", args[0]);
         call("render", "--journal", args[1]);
         call("render", "--journal", args[1], "--anew");
         call("render", "--journal", args[1]);
+        restyle(Path.of(args[1], "site-templates", "assets", "site.css"));
+        call("render", "--journal", args[1]);
         reword(Path.of(args[1], args[2]));
         call("render", "--journal", args[1]);
+    }
+
+    private static void restyle(Path sheet) throws IOException {
+        Files.createDirectories(sheet.getParent());
+        if (!Files.deleteIfExists(sheet)) {
+            Files.writeString(sheet, "");
+        }
     }
 
     private static void reword(Path note) throws IOException {
