@@ -1,6 +1,7 @@
 package noctuary.site;
 
 import java.io.IOException;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -13,7 +14,7 @@ final class PageMaker {
     private final Templates templates;
     private final Draft draft;
     private final PageModels models;
-    private final Queue<MadePage> made = new ConcurrentLinkedQueue<>();
+    private final Queue<MadePage> pages = new ConcurrentLinkedQueue<>();
 
     PageMaker(Templates templates, Draft draft, PageModels models) {
         this.templates = templates;
@@ -21,22 +22,22 @@ final class PageMaker {
         this.models = models;
     }
 
-    /** All but those of entries. */
+    /** All but those of entries, by path. */
     List<MadePage> made() {
-        return List.copyOf(made);
+        return pages.stream().sorted(Comparator.comparing(MadePage::path)).toList();
     }
 
     /** @param told stands for all that the page shows, where that can be told before it is made; else empty */
     void make(Address address, PageKind kind, String told, Supplier<Record> model) throws IOException {
-        made.add(made(new MadePage(address.path(), kind, told), model, true));
+        pages.add(stands(new MadePage(address.path(), kind, told), model, true));
     }
 
     /** As {@link #make}, of a page whose model is kept elsewhere. */
     void entry(Address address, String told, Supplier<Record> model) throws IOException {
-        made(new MadePage(address.path(), PageKind.ENTRY, told), model, false);
+        stands(new MadePage(address.path(), PageKind.ENTRY, told), model, false);
     }
 
-    private MadePage made(MadePage told, Supplier<Record> model, boolean kept) throws IOException {
+    private MadePage stands(MadePage told, Supplier<Record> model, boolean kept) throws IOException {
         if (draft.take(told.path(), told.shown())) {
             return told;
         }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Supplier;
 import noctuary.keep.Drawer;
 import noctuary.keep.Memo;
 import noctuary.site.page.EntryPage;
@@ -45,34 +46,41 @@ public final class RestyledPages {
         if (!draft.carry(paths())) {
             return false;
         }
-        AtomicBoolean whole = new AtomicBoolean(true);
+        AtomicBoolean missing = new AtomicBoolean();
         List<Abreast.Job> jobs = new ArrayList<>();
-        pages.forEach(page -> jobs.add(() -> whole.compareAndSet(!wrote(draft, page, models.find(page)), false)));
-        entries.forEach(entry -> jobs.add(() -> whole.compareAndSet(!wrote(draft, entry), false)));
+        pages.forEach(page -> jobs.add(() -> write(draft, page, () -> models.find(page), missing)));
+        entries.forEach(entry -> jobs.add(() -> write(draft, page(entry), () -> model(entry), missing)));
         jobs.add(() -> assets.put(draft));
         Abreast.run(jobs);
-        return whole.get();
+        return !missing.get();
     }
 
-    private boolean wrote(Draft draft, ToldEntry entry) throws IOException {
-        String path = Address.entry(entry.slug()).path();
-        return wrote(
-                draft,
-                new MadePage(path, PageKind.ENTRY, entry.shown()),
-                drawn.find(entry.slug(), entry.key()).map(entry::on));
+    private static MadePage page(ToldEntry entry) {
+        return new MadePage(Address.entry(entry.slug()).path(), PageKind.ENTRY, entry.shown());
     }
 
-    private boolean wrote(Draft draft, MadePage page, Optional<? extends Record> model) throws IOException {
+    private Optional<EntryPage> model(ToldEntry entry) {
+        return drawn.find(entry.slug(), entry.key()).map(entry::on);
+    }
+
+    /** Nothing more once something was found missing. */
+    private void write(Draft draft, MadePage page, Supplier<Optional<? extends Record>> kept, AtomicBoolean missing)
+            throws IOException {
+        if (missing.get()) {
+            return;
+        }
+        Optional<? extends Record> model = kept.get();
         if (model.isPresent()) {
             draft.write(page.path(), page.shown(), templates.fill(page.kind().template(), model.get()));
+        } else {
+            missing.set(true);
         }
-        return model.isPresent();
     }
 
     private Set<String> paths() {
         Set<String> paths = new HashSet<>(Assets.ALL);
         pages.forEach(page -> paths.add(page.path()));
-        entries.forEach(entry -> paths.add(Address.entry(entry.slug()).path()));
+        entries.forEach(entry -> paths.add(page(entry).path()));
         return paths;
     }
 }

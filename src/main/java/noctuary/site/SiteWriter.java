@@ -18,6 +18,7 @@ import noctuary.measure.RigSheet;
 import noctuary.measure.TargetSheet;
 import noctuary.review.Review;
 import noctuary.site.page.EntryPage;
+import noctuary.site.page.Head;
 import noctuary.site.page.MethodPage;
 
 /** Writes every page, asset and download into a draft. Files that would not change are not touched. */
@@ -79,7 +80,7 @@ public final class SiteWriter {
         lessons(new LessonPages(ledger, heads), new SheetPages(ledger, heads));
         targets(new TargetPages(ledger, heads, charts));
         rigs(new RigPages(ledger, heads, charts));
-        changes(new ChangePages(ledger, heads));
+        changes(new ChangePages(ledger, heads), heads);
         entries(ledger, new EntryPages(ledger, heads, charts));
         jobs.add(() -> assets.put(draft));
         Abreast.run(jobs);
@@ -149,16 +150,17 @@ public final class SiteWriter {
         }
     }
 
-    private void changes(ChangePages changes) {
+    private void changes(ChangePages changes, Heads heads) {
         page(Address.CHANGES, PageKind.CHANGES, changes::index);
         for (Review review : content.reviews()) {
             Address here = Address.change(review.change().id());
-            jobs.add(() -> pages.make(here, PageKind.CHANGE, shown(review), () -> changes.page(review)));
+            jobs.add(() -> pages.make(
+                    here, PageKind.CHANGE, shown(review, heads.of(here, "", "")), () -> changes.page(review)));
         }
     }
 
     /** All that a change's page is made from: what else happened and what is left out depend on other entries too. */
-    private String shown(Review review) {
+    private String shown(Review review, Head head) {
         return review.key().isEmpty()
                 ? ""
                 : new Digest()
@@ -166,6 +168,7 @@ public final class SiteWriter {
                         .text(review.leftOut().toString())
                         .text(review.coincidences().toString())
                         .text(content.journal().settings().toString())
+                        .text(head.toString())
                         .hex();
     }
 

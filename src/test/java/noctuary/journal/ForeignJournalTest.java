@@ -9,9 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import noctuary.keep.KeptFile;
 import noctuary.measure.FrameDraft;
 import noctuary.measure.SmallJournal;
+import noctuary.site.Draft.Piece;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +90,24 @@ class ForeignJournalTest {
         for (Path file : kept) {
             link(file);
         }
+        render();
+        assertKeptSecret();
+        assertThat(secret).hasContent(SECRET);
+    }
+
+    /** A record that counts a file of ours among those of the site before, which is nothing of the next. */
+    @Test
+    void aRecordOfFilesOutsideTheSiteIsNotBelieved() throws Exception {
+        ShownFiles spare = ShownFiles.of(root, output).ofSpare();
+        Path before = root.resolve(".noctuary/spare")
+                .resolve(Places.standing(root, output).getFileName());
+        FolderTree.delete(before);
+        Files.createDirectories(before);
+        String inside = "x" + secret.toString().substring(1);
+        spare.keep(Standing.site(before), Map.of("ours", new Piece("old", List.of(inside))));
+        String record = new String(KeptFile.readSummed(spare.place()), StandardCharsets.ISO_8859_1);
+        KeptFile.writeSummed(
+                spare.place(), record.replace(inside, secret.toString()).getBytes(StandardCharsets.ISO_8859_1));
         render();
         assertKeptSecret();
         assertThat(secret).hasContent(SECRET);

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.util.Map;
+import java.util.stream.Stream;
 import noctuary.measure.FrameDraft;
 import noctuary.measure.SmallJournal;
 import noctuary.site.TemplateFault;
@@ -67,6 +69,21 @@ class RestylingTest {
         template("layout.ftlh", ours.replace("</body>", "<!-- " + end + " --></body>"));
     }
 
+    /** The journal alone, with nothing that was kept, under the same name. */
+    private Path afresh() throws IOException {
+        Path copy = Files.createTempDirectory(folder, "afresh").resolve(root.getFileName());
+        try (Stream<Path> all = Files.walk(root)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                Path within = root.relativize(file);
+                if (!within.startsWith("output") && !within.startsWith(".noctuary")) {
+                    Files.createDirectories(copy.resolve(within).getParent());
+                    Files.copy(file, copy.resolve(within), StandardCopyOption.COPY_ATTRIBUTES);
+                }
+            }
+        }
+        return copy;
+    }
+
     private void only(boolean templates, String after) throws Exception {
         FileTime before = kept();
         Rendering.Outcome outcome = render();
@@ -74,10 +91,11 @@ class RestylingTest {
         assertThat(kept().equals(before)).as(after).isEqualTo(templates);
         Map<String, String> told = SiteBytes.of(root.resolve("output"));
         assertThat(render().standing()).as(after).isTrue();
-        Rendering.Outcome anew = Rendering.anew(root, root.resolve("output"), Progress.SILENT);
+        Path afresh = afresh();
+        Rendering.Outcome anew = Rendering.render(afresh, afresh.resolve("output"), Progress.SILENT);
         assertThat(outcome.problems()).as(after).isEqualTo(anew.problems());
         assertThat(outcome.files()).isEqualTo(anew.files());
-        Map<String, String> whole = SiteBytes.of(root.resolve("output"));
+        Map<String, String> whole = SiteBytes.of(afresh.resolve("output"));
         assertThat(told.keySet()).as(after).isEqualTo(whole.keySet());
         whole.forEach((path, text) ->
                 assertThat(told.get(path)).as(after + ": " + path).isEqualTo(text));
@@ -125,6 +143,23 @@ class RestylingTest {
         layout("and a touched page");
         Files.writeString(root.resolve("output/targets/index.html"), "touched");
         only(false, "a page that somebody touched");
+    }
+
+    /** A page of a change shows the newest picture to the web, whichever entry that is of. */
+    @Test
+    void aPublishedJournalShowsItsNewestPicture() throws Exception {
+        journal.file(
+                "journal.yaml", "title: N", "site: terrace", "rig: heron", "published at: https://nights.example/");
+        render();
+        assertThat(root.resolve("output/feed.xml")).exists();
+        note(5, "target: M 27", "Newer.");
+        journal.frame(
+                "e5",
+                "f0.fits",
+                FrameDraft.stars(3, 9).card("EXPTIME", "60.0").card("DATE-OBS", "'2025-07-15T22:30:00'"));
+        only(false, "a newer entry");
+        layout("after it");
+        only(true, "after a newer entry");
     }
 
     @Test

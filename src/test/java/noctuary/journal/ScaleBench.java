@@ -10,7 +10,7 @@ import java.util.List;
 
 /**
  * How the time of a render grows with the journal: nothing changed, a note with other words, a note with other facts,
- * everything read and made again, every page again under another template, each as a whole process of the packed
+ * every page worked out and made again, every page again under another template, each as a whole process of the packed
  * program with 512 MiB, beside the start of a Java that does nothing. {@code ScaleBench FOLDER [ENTRIES…]}; journals are
  * grown in the folder once and stay there. The first render of each, which lays the stars of all frames on each other, is
  * not counted.
@@ -66,7 +66,7 @@ final class ScaleBench {
         time("a note's facts", root, run -> Files.writeString(note, guided(text, run)));
         Files.writeString(note, text);
         render(root);
-        time("all read again", root, run -> {}, "--anew");
+        time("every page anew", root, run -> {}, "--anew");
         Path layout = root.resolve("site-templates").resolve("layout.ftlh");
         Files.createDirectories(layout.getParent());
         time("every page", root, run -> Files.writeString(layout, layout(run)));
