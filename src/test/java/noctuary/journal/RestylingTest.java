@@ -150,9 +150,22 @@ class RestylingTest {
     void aPublishedJournalShowsItsNewestPicture() throws Exception {
         journal.file(
                 "journal.yaml", "title: N", "site: terrace", "rig: heron", "published at: https://nights.example/");
+        journal.file(
+                "rigs/wren.md",
+                "---",
+                "name: Wren",
+                "optics: {aperture: 80 mm, focal length: 480 mm}",
+                "camera: {pixel: 3.3 µm, width: 200, height: 150}",
+                "---");
         render();
         assertThat(root.resolve("output/feed.xml")).exists();
-        note(5, "target: M 27", "Newer.");
+        try (Stream<Path> changes = Files.list(root.resolve("output/changes"))) {
+            assertThat(changes.filter(Files::isDirectory).toList())
+                    .isNotEmpty()
+                    .allSatisfy(change ->
+                            assertThat(change.resolve("index.html")).content().contains("example/entries/e3/"));
+        }
+        note(5, "rig: wren", "Newer, on another rig.");
         journal.frame(
                 "e5",
                 "f0.fits",
