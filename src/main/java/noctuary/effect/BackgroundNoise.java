@@ -15,6 +15,7 @@ final class BackgroundNoise {
     private static final double MOST_SIGMA = 4;
     private static final int HALVINGS = 20;
     private static final double MOST_LOST = 0.8;
+    private static final double LEANING = 0.9;
 
     private final List<BlockResidual> residuals;
     private final double pixels;
@@ -42,6 +43,14 @@ final class BackgroundNoise {
     /** As {@link #sigma} of one pixel, from the upper half of the values alone. */
     double upperSigma() {
         return Math.sqrt(median(BlockResidual::upperVariance) / kept(smoothing, 1));
+    }
+
+    /**
+     * Whether its upper half spreads so much less than all of it, as under a stretch that bends within the noise, that what
+     * is known of steps on Gaussian noise does not hold for it.
+     */
+    boolean leans() {
+        return upperSigma() < LEANING * sigma(1);
     }
 
     /** Of the Gaussian that would give this ratio of the variances at 8 and 4 px; 0 for white noise and sharper. */

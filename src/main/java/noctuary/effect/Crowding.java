@@ -12,8 +12,6 @@ record Crowding(double room) {
             "the stars stand too close to each other for the width of stars that were changed so much";
     static final String SMEARED =
             "the stars stand so close that smoothing laid their light over the sky between them, where it passes for noise";
-    static final String HALVED =
-            "smoothing left most stars about half of their light, so that kept and lost cannot be told apart in this field";
 
     /** Planted fields of 3.6 widths were out, of 8 were not. */
     private static final double CLOSE = 5;
@@ -56,6 +54,6 @@ record Crowding(double room) {
     private SameStars trusted(SameStars same, double wider) {
         double ratio = same.fwhmRatio().value().orElse(1);
         boolean much = ratio * ratio > wider || ratio * ratio < NARROWER;
-        return close() && (much || !same.even()) ? SameStars.absent(WIDE) : same;
+        return close() && much ? SameStars.absent(WIDE) : same;
     }
 }

@@ -65,10 +65,24 @@ record KernelFit(
         return row[N];
     }
 
+    /** Whether the picture is neither black nor white there. */
+    static boolean grey(double[] row) {
+        return shown(row) > 0 && shown(row) < 1;
+    }
+
     /** The row with another y. */
     static double[] with(double[] row, double y) {
         double[] out = row.clone();
         out[N] = y;
+        return out;
+    }
+
+    /** The row with so much of two others' x added. */
+    static double[] mixed(double[] row, double[] second, double much, double[] third, double more) {
+        double[] out = row.clone();
+        for (int k = 1; k < N; k++) {
+            out[k] += much * second[k] + more * third[k];
+        }
         return out;
     }
 

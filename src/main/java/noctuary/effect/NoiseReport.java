@@ -16,9 +16,16 @@ final class NoiseReport {
     static final String RUNS_INTO_BLACK =
             "sharpened noise is cut to black, and how much of it depends on faint light that lies over all of the field";
 
+    static final String SHARPENED_INTO_BLACK = "sharpened noise is cut to black, which leaves too little of it to tell";
+
     static final int[] SIZES = {1, 2, 4, 8};
     private static final double MOST_CUT_PERCENT = 10;
     private static final double MEDIAN_CUT_PERCENT = 40;
+    /** As {@link #MOST_CUT_PERCENT} where the noise grew and a stretch may have come after. */
+    private static final double GROWN_CUT_PERCENT = 3;
+
+    /** Noise after over before from which it was sharpened for certain. */
+    private static final double GROWN = 1.3;
     /** Under more of a cut no kernel is looked for. */
     private static final double LITTLE_CUT_PERCENT = 1;
 
@@ -33,6 +40,7 @@ final class NoiseReport {
     private final BackgroundNoise before;
     private final BackgroundNoise after;
     private final Optional<WhiteNoise> white;
+    private final boolean bitten;
 
     /**
      * @param ground with the background
@@ -54,6 +62,11 @@ final class NoiseReport {
         this.white = blind.isEmpty() && whole && cutPercent < LITTLE_CUT_PERCENT
                 ? WhiteNoise.of(ground, layers, before)
                 : Optional.empty();
+        this.bitten = whole
+                && !blocks.isEmpty()
+                && cutPercent > GROWN_CUT_PERCENT
+                && !stretching.stepAfter()
+                && upperRatio() > GROWN;
     }
 
     private String blind() {
@@ -85,6 +98,9 @@ final class NoiseReport {
         if (!blind.isEmpty()) {
             return size == 1 ? upper() : Amount.absent(blind);
         }
+        if (bitten) {
+            return Amount.absent(blindAfter());
+        }
         Optional<Double> known =
                 white.flatMap(w -> w.ratio(size).map(r -> r / w.gain(stretching.skyGain(), stretching.skyKnown())));
         if (known.isPresent() || !drowned.isEmpty()) {
@@ -98,11 +114,20 @@ final class NoiseReport {
                 : Amount.absent("the picture was resized or turned, which changes fine noise by itself");
     }
 
+    /** Whether so much of sharpened noise is black that what is left of it does not tell how it grew. */
+    boolean bitten() {
+        return bitten;
+    }
+
     /** Under a cut that leaves the median above black: the upper half of the noise still shows. */
     private Amount upper() {
-        return !blocks.isEmpty() && whole && cutPercent < MEDIAN_CUT_PERCENT
-                ? Amount.known(upper(layers.shown()) / upper(layers.endless()) / stretching.skyGain(), blind)
+        return !blocks.isEmpty() && whole && cutPercent < MEDIAN_CUT_PERCENT && !bitten
+                ? Amount.known(upperRatio(), blind)
                 : Amount.absent(blind);
+    }
+
+    private double upperRatio() {
+        return upper(layers.shown()) / upper(layers.endless()) / stretching.skyGain();
     }
 
     private double upper(Map<Tile, float[]> layer) {
@@ -118,16 +143,21 @@ final class NoiseReport {
         if (known.isPresent()) {
             return Amount.of(known.get());
         }
-        String why = blind.isEmpty() ? drowned : blind;
+        String why = blindAfter().isEmpty() ? drowned : blindAfter();
         return why.isEmpty() ? Amount.of(after.blotch()) : Amount.absent(why);
     }
 
     Effect.Neighbours neighbours() {
         String flat = "the background has no noise";
-        return blind.isEmpty()
-                ? new Effect.Neighbours(
-                        Amount.known(before.neighbourCorrelation(), flat),
-                        Amount.known(after.neighbourCorrelation(), flat))
-                : new Effect.Neighbours(Amount.absent(blind), Amount.absent(blind));
+        return new Effect.Neighbours(
+                blind.isEmpty() ? Amount.known(before.neighbourCorrelation(), flat) : Amount.absent(blind),
+                blindAfter().isEmpty()
+                        ? Amount.known(after.neighbourCorrelation(), flat)
+                        : Amount.absent(blindAfter()));
+    }
+
+    /** Why the picture's noise cannot be told; empty when it can. */
+    private String blindAfter() {
+        return blind.isEmpty() && bitten ? SHARPENED_INTO_BLACK : blind;
     }
 }

@@ -14,6 +14,9 @@ final class Report {
     /** The same above which it lies far out. */
     private static final double MUCH = 1.2;
 
+    /** Noise raised so much makes rings likely where too few bright stars are left to show them. */
+    private static final double ROUGH = 2;
+
     private final Side from;
     private final Laying laying;
     private final List<Tile> tiles;
@@ -87,12 +90,12 @@ final class Report {
         Layers layers = Layers.of(tiles, found.transfer());
         SameStars same = SameStars.of(from.stars(), seen, laying);
         Ground clear = clear(same.smear(fwhm));
-        boolean empty = ground.empty();
         NoiseReport noise = new NoiseReport(
-                clear, drowned(clear, empty), layers, found, dark, laying.way().whole());
+                clear, drowned(clear), layers, found, dark, laying.way().whole());
         double ratio = noise.scales().get(0).ratio().value().orElse(1);
-        StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, ratio, seen, same)
-                .trusted(crowding, stretched, half(layers), empty, clear.smear() >= MUCH * fwhm);
+        boolean rough = noise.bitten() || ratio > ROUGH;
+        StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, rough, seen, same)
+                .trusted(crowding, stretched, half(layers), clear.smear() >= MUCH * fwhm, noise.bitten());
         return new Effect(
                 Optional.of(laid()),
                 Optional.of(stretch(found)),
@@ -121,14 +124,14 @@ final class Report {
     }
 
     /** Why what is left of the noise cannot be told from light that lies about; empty when it can. */
-    private String drowned(Ground clear, boolean empty) {
+    private String drowned(Ground clear) {
         if (clear.smear() < MUCH * fwhm || clear.blocks().isEmpty()) {
             return "";
         }
         if (crowding.close()) {
             return Crowding.SMEARED;
         }
-        return empty ? "" : NoiseReport.FAINT_LIGHT;
+        return ground.empty() ? "" : NoiseReport.FAINT_LIGHT;
     }
 
     /** Without the light that a step smeared out of the stars, which would pass for noise. */

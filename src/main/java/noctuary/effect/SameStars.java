@@ -24,6 +24,8 @@ record SameStars(Amount fwhmRatio, double fwhmRatioError, double spread, Amount 
     private static final double REACH = 0.5;
     /** Largest spread under which one number holds for all. */
     private static final double ALIKE = 0.03;
+    /** Of it, twice that of the median of all, from which it is more than chance. */
+    private static final double SURE_ERRORS = 2.5;
 
     static SameStars absent(String why) {
         return new SameStars(Amount.absent(why), Double.NaN, 0, Amount.absent(why));
@@ -71,10 +73,15 @@ record SameStars(Amount fwhmRatio, double fwhmRatioError, double spread, Amount 
 
     /** Absent where the width of bright stars changed by another share than that of faint ones. */
     SameStars alike() {
-        return !even()
-                ? without("the widths of bright and of faint stars changed by different shares, as they do on"
-                        + " stretched pictures, so that no one number holds")
-                : this;
+        if (spread <= ALIKE) {
+            return this;
+        }
+        return without(
+                spread > SURE_ERRORS * 2 * fwhmRatioError
+                        ? "the widths of bright and of faint stars changed by different shares, so that no one number"
+                                + " holds"
+                        : "too few stars are measured to tell whether the widths of bright and of faint ones changed by"
+                                + " the same share");
     }
 
     /**
@@ -89,11 +96,6 @@ record SameStars(Amount fwhmRatio, double fwhmRatioError, double spread, Amount 
                 ? without("the widths by a fit and at half of the height changed by different shares, as they do where"
                         + " stretched stars are sharpened, so that no one number holds")
                 : this;
-    }
-
-    /** Whether bright and faint stars changed by the same share. */
-    boolean even() {
-        return spread <= ALIKE;
     }
 
     private SameStars without(String why) {

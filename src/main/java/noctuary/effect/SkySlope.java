@@ -51,13 +51,15 @@ record SkySlope(double slope, double error, double misfit, double noise, boolean
             return Optional.empty();
         }
         SkySlope plain = new SkySlope(fit.gain(), fit.gainError(noise), fit.misfit(), noise, false);
-        return Optional.of(fit.wider() > 1 ? plain.orBent(KernelFit.rows(pairs), fit, scale) : plain);
+        return Optional.of(fit.wider() > 1 ? plain.orBent(pairs, fit, scale) : plain);
     }
 
-    /** Itself, unless a stretch after the sharpening explains most of what the kernel leaves over. */
-    private SkySlope orBent(List<double[]> rows, KernelFit fit, double scale) {
+    /** Itself, unless a stretch after the sharpening explains most of what the kernel leaves over, and better than one before. */
+    private SkySlope orBent(List<KernelFit.Pair> pairs, KernelFit fit, double scale) {
+        List<double[]> rows = KernelFit.rows(pairs);
         KernelFit straight = StraightSky.kernel(rows, fit, scale);
-        if (!(straight.leftShare() < MOST_LEFT * fit.leftShare())) {
+        if (!(straight.leftShare() < MOST_LEFT * fit.leftShare())
+                || StretchedSky.kernel(pairs, fit, noise, scale).leftShare() < straight.leftShare()) {
             return this;
         }
         CoreSlope core = CoreSlope.of(

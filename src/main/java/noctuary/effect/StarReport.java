@@ -8,17 +8,26 @@ import noctuary.stars.Star;
 /** What became of stars: their shapes, their light, what is around them; as far as the stretch allows it. */
 record StarReport(SameStars same, Optional<StarFates> fates, double halved, Rings rings, String whyNoFates) {
     /** Share of the stars near half of their light from which lost and kept mix. */
-    private static final double MANY_HALVED = 0.15;
+    private static final double MANY_HALVED = 0.5;
+
+    /** The same where smoothing did the same to all of them, and neighbours and noise decide. */
+    private static final double MANY_SMEARED = 0.15;
+
+    private static final String HALVED =
+            "many stars kept about half of their light, so that kept and lost cannot be told apart in this field";
+
+    private static final String BITTEN = "sharpened noise is cut to black, and light of faint stars with it";
 
     /** Dark rings of this depth leave no profile to fit a width to, percent of a star's height. */
     private static final double DEEP_PERCENT = 4;
 
-    /** The same where the step came after the stretch, which hides what it did to the light below. */
-    private static final double DEEP_AFTER_PERCENT = 2;
+    /** The same where the step came after the stretch, which hides what it did to the light below, and of sharp stars. */
+    private static final double DEEP_LESS_PERCENT = 2;
 
-    /** Noise raised so much makes rings likely where too few bright stars are left to show them. */
-    private static final double ROUGH = 2;
+    /** Width in pixels below which a ring lies among the few pixels that make a star. */
+    private static final double SHARP_PX = 2.5;
 
+    /** @param rough whether noise was raised so much that rings are likely */
     static StarReport of(
             List<Star> stars,
             Laying laying,
@@ -26,7 +35,7 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
             Ground ground,
             double fwhm,
             Stretching found,
-            double noiseRatio,
+            boolean rough,
             List<Star> after,
             SameStars same) {
         if (!found.noLight().isEmpty()) {
@@ -38,7 +47,7 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
         FateCount count = new FateCount(layers, ground, fwhm);
         StarFates fates = count.count(stars, after, laying);
         return new StarReport(
-                shapes(same, found, rings, noiseRatio > ROUGH), Optional.of(fates), count.halved(), rings, "");
+                shapes(same, found, rings, deep(found, fwhm), rough), Optional.of(fates), count.halved(), rings, "");
     }
 
     /**
@@ -47,22 +56,26 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
      * @param stretched whether the origin is a picture and not linear
      * @param half change of the width at half height, by {@link HalfHeight}; asked where stretched
      * @param smeared whether light of the stars lies far out of where it was
-     * @param empty whether some of the sky is empty of light
+     * @param bitten whether sharpened noise is cut to black
      */
-    StarReport trusted(Crowding crowding, boolean stretched, OptionalDouble half, boolean empty, boolean smeared) {
-        SameStars shapes =
-                stretched ? crowding.trustedStretched(same.alike().confirmedBy(half)) : crowding.trusted(same);
-        boolean mixed = smeared && fates.isPresent() && halved > MANY_HALVED && (crowding.close() || !empty);
-        return new StarReport(
-                shapes, mixed ? Optional.empty() : fates, halved, rings, mixed ? Crowding.HALVED : whyNoFates);
+    StarReport trusted(Crowding crowding, boolean stretched, OptionalDouble half, boolean smeared, boolean bitten) {
+        SameStars sure = same.alike().confirmedBy(half);
+        SameStars shapes = stretched ? crowding.trustedStretched(sure) : crowding.trusted(sure);
+        if (fates.isEmpty() || !bitten && halved <= (smeared ? MANY_SMEARED : MANY_HALVED)) {
+            return new StarReport(shapes, fates, halved, rings, whyNoFates);
+        }
+        return new StarReport(shapes, Optional.empty(), halved, rings, bitten ? BITTEN : HALVED);
     }
 
-    private static SameStars shapes(SameStars same, Stretching found, Rings rings, boolean rough) {
+    private static double deep(Stretching found, double fwhm) {
+        return found.stepAfter() || fwhm < SHARP_PX ? DEEP_LESS_PERCENT : DEEP_PERCENT;
+    }
+
+    private static SameStars shapes(SameStars same, Stretching found, Rings rings, double deep, boolean rough) {
         if (!found.noShapes().isEmpty()) {
             return SameStars.absent(found.noShapes());
         }
-        return rings.darkPercent().value().orElse(rough ? Double.POSITIVE_INFINITY : 0)
-                        > (found.stepAfter() ? DEEP_AFTER_PERCENT : DEEP_PERCENT)
+        return rings.darkPercent().value().orElse(rough ? Double.POSITIVE_INFINITY : 0) > deep
                 ? SameStars.absent("dark rings around the stars leave no profile to fit a width to")
                 : same;
     }

@@ -8,7 +8,7 @@ import java.util.List;
  * cubic of its values that follows what the kernel makes of the origin best, in turns with the kernel.
  */
 final class StraightSky {
-    private static final int ROUNDS = 6;
+    static final int ROUNDS = 6;
     private static final int POWERS = 4;
 
     private final List<double[]> rows;
@@ -30,9 +30,7 @@ final class StraightSky {
      * @param first kernel to begin with
      */
     static KernelFit kernel(List<double[]> rows, KernelFit first, double scale) {
-        StraightSky sky = new StraightSky(rows.stream()
-                .filter(row -> KernelFit.shown(row) > 0 && KernelFit.shown(row) < 1)
-                .toList());
+        StraightSky sky = new StraightSky(rows.stream().filter(KernelFit::grey).toList());
         KernelFit fit = first;
         for (int round = 0; round < ROUNDS; round++) {
             fit = KernelFit.plainRows(sky.straightened(fit), scale);

@@ -43,12 +43,13 @@ final class StretchFinder {
             return CellStretch.plain(tiles).map(cells -> Stretching.sure(cells.transfer()));
         }
         double sky = level(true);
-        double noise = new BackgroundNoise(background, Layers.origin(tiles)).sigma(1);
+        BackgroundNoise origin = new BackgroundNoise(background, Layers.origin(tiles));
+        double noise = origin.sigma(1);
         PixelStretch pixels = new PixelStretch(PixelCurve.of(tiles, sky, noise), sky, noise);
         if (pixels.enough()) {
             return Optional.of(pixels.of(tiles, CellChoice.peaks(tiles, Block.SIDE)));
         }
-        return byKernel(sky, noise);
+        return byKernel(sky, noise, origin.leans());
     }
 
     private double level(boolean origin) {
@@ -61,7 +62,7 @@ final class StretchFinder {
                 .toArray());
     }
 
-    private Optional<Stretching> byKernel(double sky, double noise) {
+    private Optional<Stretching> byKernel(double sky, double noise, boolean leans) {
         double shown = new BackgroundNoise(background, Layers.picture(tiles)).sigma(1);
         List<Patch> patches = new ArrayList<>(Patch.stars(tiles));
         boolean stars = patches.size() >= FEWEST_STARS;
@@ -74,7 +75,7 @@ final class StretchFinder {
             kernels.removeIf(k -> !(k.curve().height() > 0 && k.curve().softness() > 0));
             kernels.sort(Comparator.comparingDouble(KernelStretch.Found::misfit));
         }
-        Optional<SkySlope> slope = SkySlope.of(background, sky, noise, LITTLE * shown);
+        Optional<SkySlope> slope = leans ? Optional.empty() : SkySlope.of(background, sky, noise, LITTLE * shown);
         if (!kernels.isEmpty() && kernels.get(0).misfit() < GOOD) {
             Stretching found =
                     Stretching.of(over(kernels.get(0).curve()), !kernels.get(0).before());

@@ -40,6 +40,7 @@ final class WhiteNoise {
     private final RoundKernel kernel;
     private final BackgroundNoise before;
     private final BackgroundNoise after;
+    private final boolean leans;
 
     private WhiteNoise(List<RingSums> sums, Layers layers) {
         this.sums = sums;
@@ -47,6 +48,7 @@ final class WhiteNoise {
         List<Block> blocks = sums.stream().map(RingSums::block).toList();
         this.before = new BackgroundNoise(blocks, layers.stretched());
         this.after = new BackgroundNoise(blocks, layers.shown());
+        this.leans = new BackgroundNoise(blocks, Layers.origin(layers.tiles())).leans();
     }
 
     /**
@@ -125,7 +127,7 @@ final class WhiteNoise {
      * @param known whether that is nearer than this kernel's sum can be
      */
     double gain(double found, boolean known) {
-        if (known) {
+        if (known || leans) {
             return found;
         }
         double error = kernel.gainError() / kernel.gain();

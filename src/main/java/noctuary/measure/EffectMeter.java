@@ -16,7 +16,7 @@ import noctuary.stars.StarField;
 /** Compares two files that were measured; one after the other is in memory. */
 final class EffectMeter {
     /** Raised whenever the same pixels give other numbers than before. */
-    static final String ENGINE = "7";
+    static final String ENGINE = "8";
 
     private EffectMeter() {}
 

@@ -63,6 +63,17 @@ record Chain(Tone tone, Order order, StepRow row, PlantedSky.Seeing seeing) {
         return new Context(level, noise, level - 8 * noise, stars);
     }
 
+    /** The same with a stretch that does not bend within the noise of the sky. */
+    Chain straight() {
+        double level = tone.forward().applyAsDouble(PlantedSky.LEVEL);
+        double slope = tone.forward().applyAsDouble(PlantedSky.LEVEL + 1) - level;
+        Tone straight = new Tone(
+                tone.name() + " straight",
+                x -> level + slope * (x - PlantedSky.LEVEL),
+                v -> PlantedSky.LEVEL + (v - level) / slope);
+        return new Chain(straight, order, row, seeing);
+    }
+
     /** The plane that the picture is held against. */
     float[] origin(float[] linear) {
         return order == Order.ALONE ? KeeperSteps.cut(KeeperSteps.each(linear, tone.forward())) : linear;

@@ -33,8 +33,18 @@ final class StepTruth {
         return plane;
     }
 
-    /** Noise of means over {@code size} px after over before, at both 1 and 8 px: and the share that is black. */
+    /**
+     * Noise of means over 1 and over 8 px after over before, under the same stretch, and the share that is black. Smoothed
+     * noise shows the stretch as a straight line, so that the noise it came from is counted by that line too.
+     */
     double[] noiseAndCut() {
+        double[] bent = noiseAndCut(chain);
+        boolean straight = bent[0] < 1 && chain.order() != Chain.Order.ALONE;
+        double[] noise = straight ? noiseAndCut(chain.straight()) : bent;
+        return new double[] {noise[0], noise[1], bent[2]};
+    }
+
+    private double[] noiseAndCut(Chain chain) {
         double[] sums = new double[5];
         for (int seed = 0; seed < FIELDS; seed++) {
             float[] nothing = nothing(seed);
