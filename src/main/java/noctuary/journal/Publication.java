@@ -9,7 +9,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import noctuary.site.Draft.Piece;
+import noctuary.site.Piece;
 
 /**
  * Puts a finished site in the place of the old one. The new site is written beside the old one and takes its name only

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import noctuary.entry.Journal;
 import noctuary.keep.Branches;
-import noctuary.site.Draft.Piece;
 import noctuary.site.MadeSite;
+import noctuary.site.Piece;
 
 /**
  * One render into a folder: what the last one left for it, and what it leaves for the next.

@@ -18,9 +18,9 @@ import noctuary.measure.VersionSheets;
 import noctuary.review.Review;
 import noctuary.site.Abreast;
 import noctuary.site.Draft;
-import noctuary.site.Draft.Piece;
 import noctuary.site.Former;
 import noctuary.site.MadeSite;
+import noctuary.site.Piece;
 import noctuary.site.SiteContent;
 import noctuary.site.SiteWriter;
 

@@ -5,8 +5,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import noctuary.site.Draft;
-import noctuary.site.Draft.Piece;
 import noctuary.site.Former;
+import noctuary.site.Piece;
 import noctuary.site.RestyledPages;
 
 /**

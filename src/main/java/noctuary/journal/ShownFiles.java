@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import noctuary.keep.Glance;
 import noctuary.keep.KeptFile;
 import noctuary.keep.Packing;
-import noctuary.site.Draft.Piece;
+import noctuary.site.Piece;
 
 /**
  * The record of what the files of a site show, beside that of the render that wrote them.

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.stream.Stream;
-import noctuary.site.Draft.Piece;
+import noctuary.site.Piece;
 
 /**
  * The site before the one that stands. It waits in the cache to become the next one: most of it will be the same, and to

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import noctuary.site.Draft.Piece;
 
 /**
  * The site that stands: a file of it is taken over when all that it shows is as it was. It becomes a file of both sites,

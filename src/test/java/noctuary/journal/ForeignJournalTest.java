@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import noctuary.keep.KeptFile;
 import noctuary.measure.FrameDraft;
 import noctuary.measure.SmallJournal;
-import noctuary.site.Draft.Piece;
+import noctuary.site.Piece;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
