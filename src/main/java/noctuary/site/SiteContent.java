@@ -83,11 +83,15 @@ public record SiteContent(
      * A picture already written below the output folder, in several widths, widest last.
      *
      * @param sourceWidth pixels of the source, so that overlays can be scaled
+     * @param sizes at least one
      * @param tiles when the source is larger than the widest
      */
     public record Picture(int sourceWidth, int sourceHeight, List<Size> sizes, Optional<TileSet> tiles) {
         public Picture {
             sizes = List.copyOf(sizes);
+            if (sizes.isEmpty()) {
+                throw new IllegalArgumentException("a picture of no width");
+            }
         }
 
         public Picture(int sourceWidth, int sourceHeight, List<Size> sizes) {

@@ -20,6 +20,8 @@ import noctuary.site.page.OriginNote;
 final class PageModels {
     /** Components that the program makes, never the keeper: addresses, ids, sizes, words of a closed list. */
     private static final Set<String> OURS = Set.of(
+            "address",
+            "feed",
             "href",
             "src",
             "srcset",
