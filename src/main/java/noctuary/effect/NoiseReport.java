@@ -18,11 +18,18 @@ final class NoiseReport {
 
     static final String SHARPENED_INTO_BLACK = "sharpened noise is cut to black, which leaves too little of it to tell";
 
+    static final String SHARPENED_BETWEEN =
+            "the stars stand so close to each other that the slope of the stretch about the sky is not known well enough"
+                    + " for sharpened noise";
+
     static final int[] SIZES = {1, 2, 4, 8};
     private static final double MOST_CUT_PERCENT = 10;
     private static final double MEDIAN_CUT_PERCENT = 40;
     /** As {@link #MOST_CUT_PERCENT} where the noise grew and a stretch may have come after. */
     private static final double GROWN_CUT_PERCENT = 3;
+
+    /** From so much on nothing is told of grown noise but that of single pixels. */
+    private static final double NIBBLED_CUT_PERCENT = 1.5;
 
     /** Noise after over before from which it was sharpened for certain. */
     private static final double GROWN = 1.3;
@@ -40,15 +47,24 @@ final class NoiseReport {
     private final BackgroundNoise before;
     private final BackgroundNoise after;
     private final Optional<WhiteNoise> white;
-    private final boolean bitten;
+    private final boolean grown;
+    private final String unsure;
 
     /**
      * @param ground with the background
      * @param drowned why other light passes for noise in it; empty when it does not
      * @param dark what the picture made of it
      * @param whole whether nothing was resampled
+     * @param close whether stars stand close to each other
      */
-    NoiseReport(Ground ground, String drowned, Layers layers, Stretching stretching, DarkSky dark, boolean whole) {
+    NoiseReport(
+            Ground ground,
+            String drowned,
+            Layers layers,
+            Stretching stretching,
+            DarkSky dark,
+            boolean whole,
+            boolean close) {
         this.blocks = ground.background();
         this.drowned = drowned;
         this.layers = layers;
@@ -62,11 +78,8 @@ final class NoiseReport {
         this.white = blind.isEmpty() && whole && cutPercent < LITTLE_CUT_PERCENT
                 ? WhiteNoise.of(ground, layers, before)
                 : Optional.empty();
-        this.bitten = whole
-                && !blocks.isEmpty()
-                && cutPercent > GROWN_CUT_PERCENT
-                && !stretching.stepAfter()
-                && upperRatio() > GROWN;
+        this.grown = whole && !blocks.isEmpty() && upperRatio() > GROWN;
+        this.unsure = unsure(close);
     }
 
     private String blind() {
@@ -98,8 +111,11 @@ final class NoiseReport {
         if (!blind.isEmpty()) {
             return size == 1 ? upper() : Amount.absent(blind);
         }
-        if (bitten) {
-            return Amount.absent(blindAfter());
+        if (!unsure.isEmpty()) {
+            return Amount.absent(unsure);
+        }
+        if (size > 1 && nibbled()) {
+            return Amount.absent(unsettled && stretching.skyKnown() ? RUNS_INTO_BLACK : SHARPENED_INTO_BLACK);
         }
         Optional<Double> known =
                 white.flatMap(w -> w.ratio(size).map(r -> r / w.gain(stretching.skyGain(), stretching.skyKnown())));
@@ -114,14 +130,22 @@ final class NoiseReport {
                 : Amount.absent("the picture was resized or turned, which changes fine noise by itself");
     }
 
-    /** Whether so much of sharpened noise is black that what is left of it does not tell how it grew. */
-    boolean bitten() {
-        return bitten;
+    /** Whether some of sharpened noise is black, and with it light of faint stars. */
+    boolean nibbled() {
+        return grown && !stretching.stepAfter() && cutPercent > NIBBLED_CUT_PERCENT;
+    }
+
+    /** Why sharpened noise cannot be told; empty when it can, or is none. */
+    private String unsure(boolean close) {
+        if (nibbled() && cutPercent > GROWN_CUT_PERCENT) {
+            return SHARPENED_INTO_BLACK;
+        }
+        return grown && close && !stretching.noShapes().isEmpty() ? SHARPENED_BETWEEN : "";
     }
 
     /** Under a cut that leaves the median above black: the upper half of the noise still shows. */
     private Amount upper() {
-        return !blocks.isEmpty() && whole && cutPercent < MEDIAN_CUT_PERCENT && !bitten
+        return !blocks.isEmpty() && whole && cutPercent < MEDIAN_CUT_PERCENT && unsure.isEmpty()
                 ? Amount.known(upperRatio(), blind)
                 : Amount.absent(blind);
     }
@@ -158,6 +182,6 @@ final class NoiseReport {
 
     /** Why the picture's noise cannot be told; empty when it can. */
     private String blindAfter() {
-        return blind.isEmpty() && bitten ? SHARPENED_INTO_BLACK : blind;
+        return blind.isEmpty() ? unsure : blind;
     }
 }

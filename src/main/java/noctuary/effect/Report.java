@@ -91,11 +91,11 @@ final class Report {
         SameStars same = SameStars.of(from.stars(), seen, laying);
         Ground clear = clear(same.smear(fwhm));
         NoiseReport noise = new NoiseReport(
-                clear, drowned(clear), layers, found, dark, laying.way().whole());
+                clear, drowned(clear), layers, found, dark, laying.way().whole(), crowding.close());
         double ratio = noise.scales().get(0).ratio().value().orElse(1);
-        boolean rough = noise.bitten() || ratio > ROUGH;
+        boolean rough = noise.nibbled() || ratio > ROUGH;
         StarReport stars = StarReport.of(from.stars(), laying, layers, clear, fwhm, found, rough, seen, same)
-                .trusted(crowding, stretched, half(layers), clear.smear() >= MUCH * fwhm, noise.bitten());
+                .trusted(crowding, stretched, half(layers), clear.smear() >= MUCH * fwhm, noise.nibbled());
         return new Effect(
                 Optional.of(laid()),
                 Optional.of(stretch(found)),

@@ -16,7 +16,7 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
     private static final String HALVED =
             "many stars kept about half of their light, so that kept and lost cannot be told apart in this field";
 
-    private static final String BITTEN = "sharpened noise is cut to black, and light of faint stars with it";
+    private static final String NIBBLED = "sharpened noise is cut to black, and light of faint stars with it";
 
     /** Dark rings of this depth leave no profile to fit a width to, percent of a star's height. */
     private static final double DEEP_PERCENT = 4;
@@ -56,15 +56,15 @@ record StarReport(SameStars same, Optional<StarFates> fates, double halved, Ring
      * @param stretched whether the origin is a picture and not linear
      * @param half change of the width at half height, by {@link HalfHeight}; asked where stretched
      * @param smeared whether light of the stars lies far out of where it was
-     * @param bitten whether sharpened noise is cut to black
+     * @param nibbled whether some of sharpened noise is cut to black
      */
-    StarReport trusted(Crowding crowding, boolean stretched, OptionalDouble half, boolean smeared, boolean bitten) {
+    StarReport trusted(Crowding crowding, boolean stretched, OptionalDouble half, boolean smeared, boolean nibbled) {
         SameStars sure = same.alike().confirmedBy(half);
         SameStars shapes = stretched ? crowding.trustedStretched(sure) : crowding.trusted(sure);
-        if (fates.isEmpty() || !bitten && halved <= (smeared ? MANY_SMEARED : MANY_HALVED)) {
+        if (fates.isEmpty() || !nibbled && halved <= (smeared ? MANY_SMEARED : MANY_HALVED)) {
             return new StarReport(shapes, fates, halved, rings, whyNoFates);
         }
-        return new StarReport(shapes, Optional.empty(), halved, rings, bitten ? BITTEN : HALVED);
+        return new StarReport(shapes, Optional.empty(), halved, rings, nibbled ? NIBBLED : HALVED);
     }
 
     private static double deep(Stretching found, double fwhm) {

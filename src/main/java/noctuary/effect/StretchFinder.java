@@ -114,7 +114,10 @@ final class StretchFinder {
     private static Stretching held(List<Stretching> all, Optional<SkySlope> asked, double sky) {
         Stretching first = all.get(0);
         if (asked.isEmpty() || !asked.get().corrects(asked.get().over(first.transfer(), sky))) {
-            return first;
+            return asked.filter(SkySlope::bent)
+                    .map(slope -> first.asShown(slope.over(first.transfer(), sky), true)
+                            .withoutShapes(UNEVEN))
+                    .orElse(first);
         }
         SkySlope slope = asked.get();
         return all.stream()
