@@ -1,6 +1,5 @@
 package noctuary.journal;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import noctuary.keep.Glance;
-import noctuary.keep.KeptFile;
 import noctuary.keep.Packing;
 import noctuary.site.Piece;
 
@@ -82,14 +80,10 @@ record ShownFiles(Path place, String maker) {
     }
 
     private void write(Kept kept) {
-        KeptFile.writeSummed(place, Kept.PACKING.pack(kept));
+        Kept.PACKING.keep(place, kept);
     }
 
     private Optional<Kept> kept() {
-        try {
-            return Kept.PACKING.unpack(KeptFile.readSummed(place));
-        } catch (IOException e) {
-            return Optional.empty();
-        }
+        return Kept.PACKING.find(place);
     }
 }

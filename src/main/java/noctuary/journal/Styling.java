@@ -1,10 +1,8 @@
 package noctuary.journal;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import noctuary.keep.KeptFile;
 import noctuary.keep.Packing;
 import noctuary.site.MadePage;
 import noctuary.site.MadeSite;
@@ -30,14 +28,10 @@ record Styling(String site, String read, List<ToldEntry> entries, List<MadePage>
     }
 
     static Optional<Styling> find(Path place) {
-        try {
-            return PACKING.unpack(KeptFile.readSummed(place));
-        } catch (IOException e) {
-            return Optional.empty();
-        }
+        return PACKING.find(place);
     }
 
     void keep(Path place) {
-        KeptFile.writeSummed(place, PACKING.pack(this));
+        PACKING.keep(place, this);
     }
 }

@@ -1,6 +1,5 @@
 package noctuary.journal;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +8,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import noctuary.entry.Journal;
 import noctuary.keep.Branches;
-import noctuary.keep.KeptFile;
 import noctuary.keep.Packing;
 import noctuary.site.DrawnEntry;
 
@@ -57,14 +55,10 @@ record Wording(
     }
 
     static Optional<Wording> find(Path place) {
-        try {
-            return PACKING.unpack(KeptFile.readSummed(place));
-        } catch (IOException e) {
-            return Optional.empty();
-        }
+        return PACKING.find(place);
     }
 
     void keep(Path place) {
-        KeptFile.writeSummed(place, PACKING.pack(this));
+        PACKING.keep(place, this);
     }
 }

@@ -1,5 +1,7 @@
 package noctuary.keep;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 
@@ -47,6 +49,20 @@ public final class Packing<T> {
     /** Empty for bytes that are no such value. */
     public Optional<T> unpack(byte[] bytes) {
         return unpack(new PackedIn(bytes));
+    }
+
+    /** The value in a file of its own; empty when there is none, or it is damaged. */
+    public Optional<T> find(Path place) {
+        try {
+            return unpack(KeptFile.readSummed(place));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Keeps it there, as {@link KeptFile#writeSummed} does. */
+    public void keep(Path place, T value) {
+        KeptFile.writeSummed(place, pack(value));
     }
 
     Optional<T> unpack(PackedIn in) {

@@ -31,14 +31,7 @@ class RestylingTest {
         journal = new SmallJournal(root);
         for (int e = 0; e < 4; e++) {
             note(e, "changes: [a new dew band]", "Steady air " + e + ", see [the next](../e2/entry.md).");
-            for (int f = 0; f < 2; f++) {
-                journal.frame(
-                        "e" + e,
-                        "f" + f + ".fits",
-                        FrameDraft.stars(3, e)
-                                .card("EXPTIME", "60.0")
-                                .card("DATE-OBS", "'2025-06-1" + e + "T22:3" + f + ":00'"));
-            }
+            journal.frames("e" + e, 2, e, "2025-06-1" + e);
         }
         journal.file("e2/words.txt", "attached");
         note(2, "target: M 27", "See [a text](words.txt) and ![nothing](nothing.png).");

@@ -30,14 +30,7 @@ class RewordingTest {
         journal = new SmallJournal(root);
         for (int e = 0; e < 4; e++) {
             words(e, "Steady air.");
-            for (int f = 0; f < 2; f++) {
-                journal.frame(
-                        "e" + e,
-                        "f" + f + ".fits",
-                        FrameDraft.stars(3, e)
-                                .card("EXPTIME", "60.0")
-                                .card("DATE-OBS", "'2025-06-1" + e + "T22:3" + f + ":00'"));
-            }
+            journal.frames("e" + e, 2, e, "2025-06-1" + e);
         }
         render();
     }

@@ -54,6 +54,19 @@ public final class SmallJournal {
         return this;
     }
 
+    /** Writes frames of a minute each beside the entry, a minute apart. */
+    public SmallJournal frames(String slug, int count, long seed, String night) {
+        for (int f = 0; f < count; f++) {
+            frame(
+                    slug,
+                    "f" + f + ".fits",
+                    FrameDraft.stars(3, seed)
+                            .card("EXPTIME", "60.0")
+                            .card("DATE-OBS", "'" + night + "T22:3" + f + ":00'"));
+        }
+        return this;
+    }
+
     /** Writes a frame beside the entry. */
     public SmallJournal frame(String slug, String name, FrameDraft frame) {
         frame.write(root.resolve("entries").resolve(slug).resolve(name));
