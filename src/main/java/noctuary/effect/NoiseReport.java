@@ -47,6 +47,9 @@ final class NoiseReport {
     private final BackgroundNoise before;
     private final BackgroundNoise after;
     private final Optional<WhiteNoise> white;
+    /** Noise after over before by the upper half of the values; NaN where it is not looked at. */
+    private final double upperRatio;
+
     private final boolean grown;
     private final String unsure;
 
@@ -78,7 +81,10 @@ final class NoiseReport {
         this.white = blind.isEmpty() && whole && cutPercent < LITTLE_CUT_PERCENT
                 ? WhiteNoise.of(ground, layers, before)
                 : Optional.empty();
-        this.grown = whole && !blocks.isEmpty() && upperRatio() > GROWN;
+        this.upperRatio = whole && !blocks.isEmpty()
+                ? upper(layers.shown()) / upper(layers.endless()) / stretching.skyGain()
+                : Double.NaN;
+        this.grown = upperRatio > GROWN;
         this.unsure = unsure(close);
     }
 
@@ -146,12 +152,8 @@ final class NoiseReport {
     /** Under a cut that leaves the median above black: the upper half of the noise still shows. */
     private Amount upper() {
         return !blocks.isEmpty() && whole && cutPercent < MEDIAN_CUT_PERCENT && unsure.isEmpty()
-                ? Amount.known(upperRatio(), blind)
+                ? Amount.known(upperRatio, blind)
                 : Amount.absent(blind);
-    }
-
-    private double upperRatio() {
-        return upper(layers.shown()) / upper(layers.endless()) / stretching.skyGain();
     }
 
     private double upper(Map<Tile, float[]> layer) {

@@ -39,18 +39,9 @@ final class StraightSky {
     }
 
     private double[][] straightened(KernelFit fit) {
-        double[][] m = new double[POWERS][POWERS + 1];
-        for (double[] row : rows) {
-            double[] powers = powers(row);
-            double under = fit.under(row);
-            for (int a = 0; a < POWERS; a++) {
-                for (int b = 0; b < POWERS; b++) {
-                    m[a][b] += powers[a] * powers[b];
-                }
-                m[a][POWERS] += powers[a] * under;
-            }
-        }
-        double[] cubic = Elimination.solve(m);
+        LeastSquares fitted = new LeastSquares(POWERS);
+        rows.forEach(row -> fitted.add(powers(row), fit.under(row)));
+        double[] cubic = fitted.solve();
         return rows.stream()
                 .map(row -> KernelFit.with(row, PlaneLoss.dot(cubic, powers(row))))
                 .toArray(double[][]::new);

@@ -46,21 +46,16 @@ final class StretchedSky {
     }
 
     private double[][] stretched(KernelFit fit) {
-        double[][] m = new double[POWERS + 1][POWERS + 2];
+        LeastSquares fitted = new LeastSquares(POWERS + 1);
         for (int k = 0; k < rows[0].length; k++) {
             double[] under = new double[POWERS + 1];
             under[0] = 1;
             for (int p = 0; p < POWERS; p++) {
                 under[p + 1] = fit.under(rows[p][k]);
             }
-            for (int a = 0; a <= POWERS; a++) {
-                for (int b = 0; b <= POWERS; b++) {
-                    m[a][b] += under[a] * under[b];
-                }
-                m[a][POWERS + 1] += under[a] * KernelFit.shown(rows[0][k]);
-            }
+            fitted.add(under, KernelFit.shown(rows[0][k]));
         }
-        double[] cubic = Elimination.solve(m);
+        double[] cubic = fitted.solve();
         return IntStream.range(0, rows[0].length)
                 .mapToObj(k ->
                         KernelFit.mixed(rows[0][k], rows[1][k], cubic[2] / cubic[1], rows[2][k], cubic[3] / cubic[1]))

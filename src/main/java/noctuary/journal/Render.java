@@ -53,8 +53,7 @@ record Render(Path root, Path output, Branches looks, String rest) {
         if (files.isEmpty()) {
             return Optional.empty();
         }
-        Rendering.Outcome told = before.outcome();
-        var outcome = new Rendering.Outcome(told.entries(), told.files(), 0, false, told.problems());
+        Rendering.Outcome outcome = before.outcome().written();
         String site = keep(before.trail(), outcome);
         ShownFiles.of(root, output).forget(files.get().keySet(), site);
         wording.get().seen(looks, site).keep(words());
@@ -73,8 +72,7 @@ record Render(Path root, Path output, Branches looks, String rest) {
         if (pieces.isEmpty()) {
             return Optional.empty();
         }
-        Rendering.Outcome told = before.outcome();
-        var outcome = new Rendering.Outcome(told.entries(), told.files(), 0, false, told.problems());
+        Rendering.Outcome outcome = before.outcome().written();
         String site = keep(before.trail(), outcome);
         shown.keep(site, pieces.get());
         styling.get().seen(site).keep(styles());

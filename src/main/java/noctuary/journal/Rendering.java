@@ -33,7 +33,12 @@ public final class Rendering {
      * @param measuredNow of these, the ones that were not in the cache
      * @param standing whether nothing had changed, so that the site was left as it stands
      */
-    public record Outcome(int entries, int files, int measuredNow, boolean standing, List<Problem> problems) {}
+    public record Outcome(int entries, int files, int measuredNow, boolean standing, List<Problem> problems) {
+        /** The same of a site of which something was written, though nothing was measured. */
+        Outcome written() {
+            return new Outcome(entries, files, 0, false, problems);
+        }
+    }
 
     /**
      * Leaves the site alone when nothing that it was made from has changed.

@@ -44,16 +44,14 @@ record ShownFiles(Path place, String maker) {
      * @param looks what it looks like now
      */
     Map<String, Piece> find(String looks) {
-        return kept().filter(kept -> !looks.isEmpty() && kept.looks().equals(looks))
+        return kept(looks)
                 .map(kept -> kept.maker().equals(maker) ? kept.pieces() : picturesOf(kept.pieces()))
                 .orElse(Map.of());
     }
 
     /** As {@link #find}, whichever templates they were made by. */
     Map<String, Piece> findAll(String looks) {
-        return kept().filter(kept -> !looks.isEmpty() && kept.looks().equals(looks))
-                .map(Kept::pieces)
-                .orElse(Map.of());
+        return kept(looks).map(Kept::pieces).orElse(Map.of());
     }
 
     void keep(String looks, Map<String, Piece> pieces) {
@@ -81,6 +79,10 @@ record ShownFiles(Path place, String maker) {
 
     private void write(Kept kept) {
         Kept.PACKING.keep(place, kept);
+    }
+
+    private Optional<Kept> kept(String looks) {
+        return kept().filter(kept -> !looks.isEmpty() && kept.looks().equals(looks));
     }
 
     private Optional<Kept> kept() {
