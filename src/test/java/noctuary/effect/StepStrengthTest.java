@@ -121,6 +121,19 @@ class StepStrengthTest {
         assertShare(effect.stretch().orElseThrow().strength(), Chain.Tone.TOP, 0.02);
     }
 
+    /** Widths of bright and of faint stars change by different shares under these; all else comes back. */
+    @ParameterizedTest
+    @CsvSource({"median 5, 0", "sharpen 1.5 at 1.0, 1"})
+    void afterTheStretchWithoutOneWidth(String step, int sky) {
+        Chain chain = new Chain(Chain.Tone.asinh(), Chain.Order.AFTER, StepRow.named(step));
+        Effect effect = chain.effect(SKIES[sky]);
+        double[] truth = new StepTruth(chain, SKIES[sky]).noiseAndCut();
+        assertShare(effect.noiseRatio(1), truth[0], 0.05);
+        assertShare(effect.noiseRatio(8), truth[1], 0.05);
+        assertShare(effect.stretch().orElseThrow().strength(), Chain.Tone.TOP, 0.02);
+        assertThat(effect.fwhmRatio().why()).contains("different shares");
+    }
+
     /** A curve that is no asinh curve: the noise is held against the slope that the sky itself shows. */
     @ParameterizedTest
     @CsvSource({
@@ -262,8 +275,10 @@ class StepStrengthTest {
     @Test
     void blackUnderAnEmptySkyIs() {
         Chain chain = new Chain(Chain.Tone.power(), Chain.Order.BEFORE, StepRow.named("sharpen 3.0 at 2.0"));
-        double cut = new StepTruth(chain, SKIES[0]).noiseAndCut()[2];
-        assertNear(chain.effect(SKIES[0]).backgroundCutPercent(), cut, within(0.1));
+        Effect effect = chain.effect(SKIES[0]);
+        double[] truth = new StepTruth(chain, SKIES[0]).noiseAndCut();
+        assertNear(effect.backgroundCutPercent(), truth[2], within(0.1));
+        assertShare(effect.noiseRatio(1), truth[0], 0.05);
     }
 
     /** The slope of the stretch about the sky is not known well enough between close stars. */
